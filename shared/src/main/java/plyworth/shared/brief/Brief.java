@@ -1,0 +1,48 @@
+package plyworth.shared.brief;
+
+/**
+ * What is asked for.
+ *
+ * @param product what is packed and what harms it
+ * @param climate where it is stored
+ * @param shelfLifeDays how long it must keep, days
+ * @param pack the pack
+ * @param machine the filling machine
+ * @param market where and when it is sold
+ * @param order what is ordered at a time
+ */
+public record Brief(
+    Product product,
+    Climate climate,
+    double shelfLifeDays,
+    Pack pack,
+    Machine machine,
+    Market market,
+    Order order) {
+
+  /**
+   * Checks the shelf life and that the lanes fit the mother web.
+   *
+   * @throws IllegalArgumentException when they do not
+   */
+  public Brief {
+    Check.positive("the shelf life", shelfLifeDays, "days");
+    double usable = order.motherWebMm() - 2 * order.edgeTrimMm();
+    if (pack.laneWidthMm() > usable) {
+      throw new IllegalArgumentException(
+          ("one lane of " + pack.laneWidthMm() + " mm does not fit the mother web of ")
+              + usable
+              + " mm between the trims");
+    }
+  }
+
+  /** Lanes cut from the mother web: a whole number. */
+  public int lanesAcrossWeb() {
+    return (int) Math.floor((order.motherWebMm() - 2 * order.edgeTrimMm()) / pack.laneWidthMm());
+  }
+
+  /** Share of the mother web that becomes packs, from 0 to 1. */
+  public double layoutEfficiency() {
+    return lanesAcrossWeb() * pack.laneWidthMm() / order.motherWebMm();
+  }
+}

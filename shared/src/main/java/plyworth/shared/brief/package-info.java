@@ -1,0 +1,2 @@
+/** The brief: product and its limits, climate, pack, filling machine, market and order. */
+package plyworth.shared.brief;

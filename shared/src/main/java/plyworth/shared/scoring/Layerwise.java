@@ -1,0 +1,44 @@
+package plyworth.shared.scoring;
+
+import java.util.List;
+import plyworth.shared.structure.Layer;
+
+/**
+ * A scorer taken apart so that millions of candidates can be scored, and bounded, without calling
+ * the plugin per layer.
+ *
+ * <p>Every layer contributes a small state that depends on it and its outer neighbour alone; states
+ * are joined, outside to inside, by the declared {@link Join}s; a final function turns blocks of
+ * joined states into criteria. Joining the contributions of a whole structure and finishing gives
+ * what {@link Scorer#score} gives, or encloses it for criteria that are not local. Unknown
+ * contributions are NaN and make the criteria that use them NaN.
+ *
+ * <p>All methods must be pure and safe from several threads.
+ */
+public interface Layerwise {
+
+  /** The parts of the state, in order. */
+  List<StatePart> state();
+
+  /**
+   * Writes the contribution of a layer.
+   *
+   * @param layer the layer
+   * @param outer its outer neighbour; null for the outermost layer
+   * @param state receives the components, {@link StatePart#size(List)} of them, preset to the
+   *     neutral state
+   */
+  void contribute(Layer layer, Layer outer, double[] state);
+
+  /**
+   * Turns joined states into criteria, blocking bits and provided figures, for all {@link
+   * Block#size} columns.
+   */
+  void finish(Block block);
+
+  /**
+   * The same over intervals: given that each component lies between two figures, between which
+   * figures each criterion must lie, which blocking rules must fire and which may.
+   */
+  void bound(BoundsBlock block);
+}

@@ -1,0 +1,53 @@
+package plyworth.shared.scoring;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.ResourceBundle;
+import plyworth.shared.material.PropertyDefinition;
+
+/**
+ * A plugin that measures criteria on structures.
+ *
+ * <p>Found by {@link java.util.ServiceLoader}: a public class with a public constructor without
+ * arguments, named in {@code META-INF/services/plyworth.shared.scoring.ScoringPlugin}. The jar's
+ * manifest carries {@code Plyworth-Plugin} (the id) and {@code Plyworth-Interface-Level}.
+ */
+public interface ScoringPlugin {
+
+  /** Who the plugin is. */
+  PluginCard card();
+
+  /** The material properties it reads. */
+  List<PropertyDefinition> properties();
+
+  /** The numbers a user may set. */
+  List<Parameter> parameters();
+
+  /** What it measures; the order is that of {@link Block#low}. */
+  List<Criterion> criteria();
+
+  /** The rules by which it can block a candidate; the order is that of the bits; at most 64. */
+  List<BlockingRule> blockingRules();
+
+  /** Figures it hands to other plugins; the order is that of {@link Block#provided}. */
+  List<Figure> provides();
+
+  /** Figures it takes from other plugins; the order is that of {@link Block#needed}. */
+  List<Figure> needs();
+
+  /**
+   * A scorer for one brief, library, set of parameters and draw of the uncertain inputs.
+   *
+   * @throws IllegalArgumentException when the brief cannot be scored at all, with what to change
+   */
+  Scorer bind(ScoringContext context);
+
+  /**
+   * The sentences behind every {@link Text} of this plugin. By default the resource bundle {@code
+   * texts} in the plugin's own package.
+   */
+  default ResourceBundle texts(Locale locale) {
+    return ResourceBundle.getBundle(
+        getClass().getPackageName() + ".texts", locale, getClass().getClassLoader());
+  }
+}

@@ -1,0 +1,2 @@
+/** A study: everything about one question, as one immutable tree. */
+package plyworth.shared.study;

@@ -1,0 +1,2 @@
+/** Where the program starts: command line or desktop. */
+package plyworth.workbench.app;
