@@ -1,0 +1,134 @@
+package plyworth.workbench.host;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import plyworth.shared.scoring.Assessment;
+import plyworth.shared.scoring.Draw;
+import plyworth.shared.scoring.Explanation;
+import plyworth.shared.scoring.Figure;
+import plyworth.shared.scoring.Parameter;
+import plyworth.shared.scoring.ScoringContext;
+import plyworth.shared.scoring.ScoringPlugin;
+import plyworth.shared.structure.Structure;
+import plyworth.shared.study.Study;
+
+/**
+ * All plugins bound to one study and draw, providers first.
+ *
+ * @param plugins bound plugins
+ * @param criteria every criterion of every plugin, in the same order
+ * @param available figures that some plugin provides
+ */
+public record BoundPlugins(
+    List<BoundPlugin> plugins, List<BoundCriterion> criteria, Set<Figure> available) {
+
+  /** Copies the lists. */
+  public BoundPlugins {
+    plugins = List.copyOf(plugins);
+    criteria = List.copyOf(criteria);
+    available = Set.copyOf(available);
+  }
+
+  /**
+   * Binds every plugin of a catalogue.
+   *
+   * @throws IllegalArgumentException when a plugin cannot score the brief at all, or a setting of
+   *     the study is out of its bounds
+   */
+  public static BoundPlugins bind(PluginCatalog catalog, Study study, Draw draw) {
+    Set<Figure> available = EnumSet.noneOf(Figure.class);
+    catalog.plugins().forEach(p -> available.addAll(p.plugin().provides()));
+    List<BoundPlugin> bound = new ArrayList<>();
+    for (LoadedPlugin loaded : catalog.plugins()) {
+      ScoringContext context =
+          new ScoringContext(
+              study.brief(),
+              study.materialsAtHand(),
+              study.processesAtHand(),
+              parameters(loaded.plugin(), study.settings().getOrDefault(loaded.id(), Map.of())),
+              available,
+              draw);
+      bound.add(new BoundPlugin(loaded.plugin(), loaded.plugin().bind(context)));
+    }
+    return of(bound, available);
+  }
+
+  /** Bound plugins that are given one by one, providers first. */
+  public static BoundPlugins of(List<BoundPlugin> bound, Set<Figure> available) {
+    List<BoundCriterion> criteria = new ArrayList<>();
+    for (int p = 0; p < bound.size(); p++) {
+      BoundPlugin plugin = bound.get(p);
+      for (int c = 0; c < plugin.plugin().criteria().size(); c++) {
+        String id = plugin.plugin().criteria().get(c).id();
+        criteria.add(
+            new BoundCriterion(
+                plugin.id() + "/" + id,
+                plugin.plugin().criteria().get(c),
+                p,
+                c,
+                Optional.ofNullable(plugin.scorer().notApplicable().get(id))));
+      }
+    }
+    return new BoundPlugins(bound, criteria, available);
+  }
+
+  private static Map<String, Double> parameters(ScoringPlugin plugin, Map<String, Double> set) {
+    Map<String, Double> values = new TreeMap<>();
+    for (Parameter parameter : plugin.parameters()) {
+      double value = set.getOrDefault(parameter.id(), parameter.standard());
+      if (!parameter.allows(value)) {
+        throw new IllegalArgumentException(
+            ("the setting " + plugin.card().id() + "/" + parameter.id() + " is " + value)
+                + ("; it must lie between " + parameter.lowest() + " and " + parameter.highest())
+                + (" " + parameter.unit()));
+      }
+      values.put(parameter.id(), value);
+    }
+    return values;
+  }
+
+  /** The criterion of a full id. */
+  public Optional<BoundCriterion> criterion(String id) {
+    return criteria.stream().filter(c -> c.id().equals(id)).findFirst();
+  }
+
+  /** Scores one structure with every plugin, in order; the key is the plugin id. */
+  public Map<String, Assessment> score(Structure structure) {
+    Map<String, Assessment> assessments = new LinkedHashMap<>();
+    Map<Figure, Double> figures = new EnumMap<>(Figure.class);
+    for (BoundPlugin bound : plugins) {
+      Assessment assessment = bound.scorer().score(structure, needed(bound, figures));
+      figures.putAll(assessment.provided());
+      assessments.put(bound.id(), assessment);
+    }
+    return assessments;
+  }
+
+  /** The breakdown of every plugin on one structure; the key is the plugin id. */
+  public Map<String, Explanation> explain(Structure structure) {
+    Map<String, Explanation> explanations = new LinkedHashMap<>();
+    Map<Figure, Double> figures = new EnumMap<>(Figure.class);
+    score(structure).values().forEach(a -> figures.putAll(a.provided()));
+    for (BoundPlugin bound : plugins) {
+      explanations.put(bound.id(), bound.scorer().explain(structure, needed(bound, figures)));
+    }
+    return explanations;
+  }
+
+  private Map<Figure, Double> needed(BoundPlugin bound, Map<Figure, Double> figures) {
+    Map<Figure, Double> needed = new EnumMap<>(Figure.class);
+    for (Figure figure : bound.plugin().needs()) {
+      if (available.contains(figure)) {
+        needed.put(figure, figures.getOrDefault(figure, Double.NaN));
+      }
+    }
+    return needed;
+  }
+}
