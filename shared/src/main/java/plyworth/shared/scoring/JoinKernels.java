@@ -4,7 +4,7 @@ package plyworth.shared.scoring;
 final class JoinKernels {
 
   /** Highest power of the Laplace variable kept by {@link Join#HEAT}. */
-  static final int HEAT_ORDER = 4;
+  static final int HEAT_ORDER = 8;
 
   private static final int A = -1;
   private static final int B = HEAT_ORDER;
@@ -65,7 +65,7 @@ final class JoinKernels {
     return a + b > 0 ? a * b / (a + b) : 0;
   }
 
-  /** Product of two transfer matrices, each element a power series cut after the fourth power. */
+  /** Product of two transfer matrices, each element a power series up to {@link #HEAT_ORDER}. */
   static void heat(double[] o, double[] i, double[] r, int at) {
     for (int n = 0; n <= HEAT_ORDER; n++) {
       double a = 0;
