@@ -20,6 +20,9 @@ public record Brief(
     Market market,
     Order order) {
 
+  /** Binary rounding must not cost a lane: 25 lanes of 39.2 mm fill 980 mm exactly. */
+  private static final double ROUNDING = 1e-9;
+
   /**
    * Checks the shelf life and that the lanes fit the mother web.
    *
@@ -38,7 +41,8 @@ public record Brief(
 
   /** Lanes cut from the mother web: a whole number. */
   public int lanesAcrossWeb() {
-    return (int) Math.floor((order.motherWebMm() - 2 * order.edgeTrimMm()) / pack.laneWidthMm());
+    double usable = order.motherWebMm() - 2 * order.edgeTrimMm();
+    return (int) Math.floor(usable / pack.laneWidthMm() + ROUNDING);
   }
 
   /** Share of the mother web that becomes packs, from 0 to 1. */
