@@ -1,0 +1,5 @@
+/**
+ * The window. Views render what the session holds and send it labelled edits; nothing is computed
+ * on the event thread.
+ */
+package plyworth.workbench.desktop;
