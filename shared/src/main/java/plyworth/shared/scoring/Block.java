@@ -2,7 +2,8 @@ package plyworth.shared.scoring;
 
 /**
  * Columns of a block of candidates: joined states in, criteria out. The host owns and reuses it; a
- * plugin reads and writes only the first {@link #size} entries of every column.
+ * plugin reads and writes only the first {@link #size} entries of every column. The columns that go
+ * out still hold what an earlier block left there, so each of their entries is to be written anew.
  */
 public final class Block {
 

@@ -3,7 +3,8 @@ package plyworth.shared.scoring;
 /**
  * Columns of a block of unfinished structures: intervals of states in, intervals of criteria out.
  *
- * <p>An interval that holds NaN at either end is unknown.
+ * <p>An interval that holds NaN at either end is unknown. As in {@link Block}, what goes out is
+ * written anew.
  */
 public final class BoundsBlock {
 

@@ -1,0 +1,114 @@
+package plyworth.shared.scoring;
+
+import java.util.Arrays;
+import java.util.List;
+import plyworth.shared.structure.Layer;
+import plyworth.shared.structure.Structure;
+
+/** Runs the layerwise form of one trial, by hand and without the workbench. */
+final class Columns {
+
+  /** What a plugin must overwrite. */
+  private static final double LEFT_OVER = 12_345.678;
+
+  private final Trial trial;
+  private final Layerwise form;
+  private final List<StatePart> parts;
+
+  Columns(Trial trial) {
+    this.trial = trial;
+    form = trial.scorer().layerwise().orElseThrow();
+    parts = form.state();
+  }
+
+  List<StatePart> parts() {
+    return parts;
+  }
+
+  double[] neutral() {
+    double[] state = new double[StatePart.size(parts)];
+    StatePart.neutral(parts, state);
+    return state;
+  }
+
+  double[] contribution(Layer layer, Layer outer) {
+    double[] state = neutral();
+    form.contribute(layer, outer, state);
+    return state;
+  }
+
+  double[] join(double[] outer, double[] inner) {
+    double[] joined = neutral();
+    StatePart.join(parts, outer, inner, joined);
+    return joined;
+  }
+
+  /** Contributions of a row of layers that follow {@code outer}, joined from the outside in. */
+  double[] fold(List<Layer> layers, Layer outer) {
+    double[] state = neutral();
+    Layer last = outer;
+    for (Layer layer : layers) {
+      state = join(state, contribution(layer, last));
+      last = layer;
+    }
+    return state;
+  }
+
+  /** Finishes states as one block; its columns held other figures before. */
+  Block finish(List<double[]> states) {
+    Block block =
+        new Block(
+            StatePart.size(parts),
+            trial.plugin().needs().size(),
+            trial.plugin().criteria().size(),
+            trial.plugin().provides().size(),
+            states.size() + 2);
+    block.size = states.size();
+    soil(block.low);
+    soil(block.provided);
+    Arrays.fill(block.blocked, -1);
+    double[] needed = trial.neededColumn();
+    for (int i = 0; i < states.size(); i++) {
+      put(block.states, i, states.get(i));
+      put(block.needed, i, needed);
+    }
+    form.finish(block);
+    return block;
+  }
+
+  Block finish(Structure structure) {
+    return finish(List.of(fold(structure.layers(), null)));
+  }
+
+  /** Bounds of one interval state. */
+  BoundsBlock bound(double[] low, double[] high) {
+    BoundsBlock block =
+        new BoundsBlock(
+            StatePart.size(parts),
+            trial.plugin().needs().size(),
+            trial.plugin().criteria().size(),
+            trial.plugin().provides().size(),
+            3);
+    block.size = 1;
+    List.of(block.low, block.high, block.providedLow, block.providedHigh).forEach(Columns::soil);
+    Arrays.fill(block.mustBlock, -1);
+    put(block.stateLow, 0, low);
+    put(block.stateHigh, 0, high);
+    put(block.neededLow, 0, trial.neededColumn());
+    put(block.neededHigh, 0, trial.neededColumn());
+    form.bound(block);
+    return block;
+  }
+
+  private static void put(double[][] columns, int row, double[] values) {
+    for (int k = 0; k < values.length; k++) {
+      columns[k][row] = values[k];
+    }
+  }
+
+  private static void soil(double[][] columns) {
+    for (double[] column : columns) {
+      Arrays.fill(column, LEFT_OVER);
+    }
+  }
+}
