@@ -27,7 +27,7 @@ final class DeclarationRules {
     assertThat(plugin.needs())
         .as("needed figures")
         .doesNotHaveDuplicates()
-        .doesNotContainAnyElementsOf(plugin.provides());
+        .noneMatch(plugin.provides()::contains);
   }
 
   private static void checkIds(String what, List<String> ids) {
