@@ -1,5 +1,6 @@
 package plyworth.plugins.cost;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import plyworth.shared.route.Process;
@@ -76,6 +77,14 @@ final class CostLayers implements Layerwise {
       share(shared.get(), layer, material, state);
     } else {
       state[C] = material;
+    }
+    spreadUnknown(state);
+  }
+
+  /** One unknown makes the whole map unknown: 0 times unknown is no zero. */
+  private static void spreadUnknown(double[] state) {
+    if (Double.isNaN(state[A] + state[B] + state[C] + state[D])) {
+      Arrays.fill(state, A, D + 1, Double.NaN);
     }
   }
 
