@@ -74,8 +74,7 @@ record Breakdown(PrintJob job, Contributions contributions) {
   static Table table(String id, List<List<Object>> rows, String... columns) {
     List<Text> headings =
         List.of(columns).stream().map(column -> Text.of("column." + column)).toList();
-    return new Table(
-        Text.of("section." + id), headings, rows, Text.of("section." + id + ".basis"));
+    return new Table(Text.of("section." + id), headings, rows, Text.of("section." + id + ".basis"));
   }
 
   private static Note note(String id) {

@@ -40,8 +40,7 @@ final class Criteria {
                       new Point(1, 0.5, "conditional"),
                       new Point(2, 1, "normal"))),
               1,
-              List.of(
-                  Text.of("class.none"), Text.of("class.conditional"), Text.of("class.normal")),
+              List.of(Text.of("class.none"), Text.of("class.conditional"), Text.of("class.normal")),
               Text.of("formula." + SUITABILITY)));
 
   static final List<BlockingRule> RULES =
@@ -54,8 +53,7 @@ final class Criteria {
   private static Criterion amount(String id, String unit, ValueFunction value, double weight) {
     Text title = Text.of("criterion." + id);
     Text formula = Text.of("formula." + id);
-    return new Criterion(
-        id, title, unit, "", Direction.LOWER, value, weight, List.of(), formula);
+    return new Criterion(id, title, unit, "", Direction.LOWER, value, weight, List.of(), formula);
   }
 
   private static ValueFunction scale(

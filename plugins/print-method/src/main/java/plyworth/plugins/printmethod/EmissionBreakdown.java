@@ -2,6 +2,7 @@ package plyworth.plugins.printmethod;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import plyworth.shared.brief.Brief;
 import plyworth.shared.scoring.Explanation.Curves;
 import plyworth.shared.scoring.Explanation.Section;
@@ -30,8 +31,7 @@ record EmissionBreakdown(PrintJob job, Contributions contributions) {
       sections.add(crossover(prints));
       sections.add(residual(prints));
     }
-    List<LayDown> treated =
-        solvent.stream().filter(d -> d.by().abatement().overall() > 0).toList();
+    List<LayDown> treated = solvent.stream().filter(d -> d.by().abatement().overall() > 0).toList();
     if (!treated.isEmpty()) {
       sections.add(oxidiser(treated));
     }
@@ -70,36 +70,11 @@ record EmissionBreakdown(PrintJob job, Contributions contributions) {
   }
 
   private Curves crossover(List<LayDown> prints) {
-    double retained = contributions.plant().retained();
-    List<Double> captures = new ArrayList<>();
-    for (int i = 0; i < CURVE_POINTS; i++) {
-      captures.add(LOWEST_CAPTURE + (1 - LOWEST_CAPTURE) * i / (CURVE_POINTS - 1));
-    }
     List<Series> series = new ArrayList<>();
-    for (LayDown down : prints) {
-      double destruction = down.by().abatement().destruction();
-      double assumed =
-          destruction > 0
-              ? destruction
-              : contributions.plant().context().parameter(Parameters.DESTRUCTION);
-      List<Double> emitted =
-          captures.stream()
-              .map(k -> new Abatement(k, assumed).emitted(down.solvent(), retained))
-              .toList();
-      series.add(
-          new Series(Text.of("series.controlled", down.by().process().id()), captures, emitted));
-    }
+    prints.forEach(down -> series.add(controlled(down)));
     WetProcess flexo = contributions.processes().get("flexo-water");
     if (flexo != null) {
-      double level =
-          prints.stream()
-              .mapToDouble(d -> contributions.layDown(d.layer(), flexo).emitted(retained))
-              .sum();
-      series.add(
-          new Series(
-              Text.of("series.uncontrolled"),
-              captures,
-              captures.stream().map(k -> level).toList()));
+      series.add(uncontrolled(prints, flexo));
     }
     return new Curves(
         Text.of("section.crossover"),
@@ -107,6 +82,38 @@ record EmissionBreakdown(PrintJob job, Contributions contributions) {
         Text.of("column.emitted"),
         series,
         Text.of("section.crossover.basis"));
+  }
+
+  /** Along capture, with the destruction installed, or that of the parameter where none is. */
+  private Series controlled(LayDown down) {
+    double installed = down.by().abatement().destruction();
+    double destruction =
+        installed > 0
+            ? installed
+            : contributions.plant().context().parameter(Parameters.DESTRUCTION);
+    double retained = contributions.plant().retained();
+    List<Double> emitted =
+        captures().stream()
+            .map(k -> new Abatement(k, destruction).emitted(down.solvent(), retained))
+            .toList();
+    Text name = Text.of("series.controlled", down.by().process().id());
+    return new Series(name, captures(), emitted);
+  }
+
+  private Series uncontrolled(List<LayDown> prints, WetProcess flexo) {
+    double retained = contributions.plant().retained();
+    double level =
+        prints.stream()
+            .mapToDouble(d -> contributions.layDown(d.layer(), flexo).emitted(retained))
+            .sum();
+    List<Double> emitted = captures().stream().map(k -> level).toList();
+    return new Series(Text.of("series.uncontrolled"), captures(), emitted);
+  }
+
+  private static List<Double> captures() {
+    return IntStream.range(0, CURVE_POINTS)
+        .mapToObj(i -> LOWEST_CAPTURE + (1 - LOWEST_CAPTURE) * i / (CURVE_POINTS - 1))
+        .toList();
   }
 
   private Table residual(List<LayDown> prints) {

@@ -41,8 +41,7 @@ record Findings(PrintJob job, Contributions contributions) {
       }
     }
     if (printed.reverse() && context().kinds(printed.web()).contains("opaque")) {
-      found.add(
-          finding(Level.WARNS, "print-hidden", PRACTICE, printed.web().material()));
+      found.add(finding(Level.WARNS, "print-hidden", PRACTICE, printed.web().material()));
     }
   }
 

@@ -49,7 +49,7 @@ record Gates(Plant plant, Map<String, WetProcess> processes) {
     Positions.Entry entry = Positions.of(position, by.process().id(), by.kind());
     Text text =
         Text.of(
-            "gate.position",
+            position.endsWith("-bare") ? "gate.bare" : "gate.position",
             by.process().id(),
             position,
             printed.web().material(),
@@ -92,8 +92,7 @@ record Gates(Plant plant, Map<String, WetProcess> processes) {
     double grammage = plant.context().grammage(printed.web());
     double water = layDown(printed.ink()).water();
     double points = Moisture.points(printed.surface().absorbed(), water, grammage);
-    Verdict verdict =
-        Double.isNaN(points) ? Verdict.UNKNOWN : Moisture.judge(points, grammage);
+    Verdict verdict = Double.isNaN(points) ? Verdict.UNKNOWN : Moisture.judge(points, grammage);
     Text text = Text.of("gate.moisture", printed.web().material(), grammage, shown(points));
     return new Gate("moisture", verdict, text, printed.surface().source());
   }

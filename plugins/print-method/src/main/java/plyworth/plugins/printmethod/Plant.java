@@ -73,8 +73,7 @@ record Plant(ScoringContext context, Drying drying, Oxidiser oxidiser) {
     return switch (control()) {
       case ABSENT -> Abatement.ABSENT;
       case OF_THE_PROCESS ->
-          new Abatement(
-              context.figure(process, "capture"), context.figure(process, "destruction"));
+          new Abatement(context.figure(process, "capture"), context.figure(process, "destruction"));
       case AS_SET ->
           new Abatement(
               context.parameter(Parameters.CAPTURE), context.parameter(Parameters.DESTRUCTION));

@@ -50,8 +50,7 @@ record PrintMethodScorer(Contributions contributions) implements Scorer {
         Criteria.ENERGY,
         Missing.outcome(
             total.energy(),
-            List.of(
-                missing::makeUp, missing::curing, () -> missing.ofSurface("heat-capacity"))));
+            List.of(missing::makeUp, missing::curing, () -> missing.ofSurface("heat-capacity"))));
     outcomes.put(Criteria.DRY, Missing.outcome(total.dry(), List.of()));
     outcomes.put(Criteria.WATER, Missing.outcome(total.water(), List.of(missing::makeUp)));
     outcomes.put(

@@ -46,8 +46,7 @@ record Printed(
     Set<String> kinds = context.kinds(web);
     Surface surface = Surface.of(kinds, web.side() == Side.METAL_OUT);
     return printable(surface)
-        ? Optional.of(
-            new Printed(ink, web, surface, false, primer(ink, context), provisional))
+        ? Optional.of(new Printed(ink, web, surface, false, primer(ink, context), provisional))
         : Optional.empty();
   }
 

@@ -24,8 +24,7 @@ record RegionFindings(PrintJob job, ScoringContext context) {
   }
 
   private void european(LayDown down, List<Finding> found) {
-    double perSolids =
-        down.emitted(context.parameter(Parameters.RETAINED)) / down.dry();
+    double perSolids = down.emitted(context.parameter(Parameters.RETAINED)) / down.dry();
     found.add(
         Findings.finding(
             Level.INFORMS,
@@ -50,10 +49,12 @@ record RegionFindings(PrintJob job, ScoringContext context) {
 
   private void chinese(LayDown down, List<Finding> found) {
     String id = down.by().process().id();
-    String method = id.startsWith("gravure") ? "gravure" : "flexo";
-    boolean absorbent =
-        job.surfaces().stream().anyMatch(p -> p.surface().face().equals("paper"));
+    String method = id.replaceFirst("-.*", "");
+    boolean absorbent = job.surfaces().stream().anyMatch(p -> p.surface().face().equals("paper"));
     double limit = InkLimits.limit(down.by().kind(), method, absorbent);
+    if (Double.isNaN(limit)) {
+      return;
+    }
     boolean thinned = down.by().kind() == InkKind.SOLVENT;
     double thinner = thinned ? context.parameter(Parameters.THINNER) : 0;
     double percent = 100 * down.by().makeUp().asSupplied(thinner).solvent();

@@ -1,9 +1,9 @@
 package plyworth.plugins.printmethod;
 
 /**
- * The control techniques guideline for flexible package printing of the US EPA (2006): an ink passes
- * at 0.8 kg of volatile organics per kg of solids or at 0.16 kg per kg of material; otherwise it is
- * controlled (limits from memory).
+ * The control techniques guideline for flexible package printing of the US EPA (2006): an ink
+ * passes at 0.8 kg of volatile organics per kg of solids or at 0.16 kg per kg of material;
+ * otherwise it is controlled (limits from memory).
  */
 public final class SolventGuideline {
 

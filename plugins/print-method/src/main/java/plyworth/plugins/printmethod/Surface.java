@@ -1,6 +1,5 @@
 package plyworth.plugins.printmethod;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
@@ -33,6 +32,19 @@ record Surface(
     double absorbed,
     double webLimit,
     String source) {
+
+  private static final List<String> HEADER =
+      List.of(
+          "surface",
+          "tags",
+          "face",
+          "water",
+          "solvent",
+          "cured",
+          "delivered",
+          "absorbed",
+          "web-limit",
+          "source");
 
   private static final List<Surface> TABLE = read();
 
@@ -81,34 +93,21 @@ record Surface(
   }
 
   private static List<Surface> read() {
-    List<String> header =
-        List.of(
-            "surface",
-            "tags",
-            "face",
-            "water",
-            "solvent",
-            "cured",
-            "delivered",
-            "absorbed",
-            "web-limit",
-            "source");
-    List<Surface> surfaces = new ArrayList<>();
     String text = Resources.text(Surface.class, "surfaces.csv");
-    for (Csv.Row row : Csv.read(text, "surfaces.csv", header)) {
-      surfaces.add(
-          new Surface(
-              row.text("surface"),
-              Set.copyOf(Arrays.asList(row.text("tags").split(" "))),
-              row.text("face"),
-              row.numberOrUnknown("water"),
-              row.numberOrUnknown("solvent"),
-              row.numberOrUnknown("cured"),
-              row.numberOrUnknown("delivered"),
-              row.number("absorbed"),
-              row.numberOrUnknown("web-limit"),
-              row.text("source")));
-    }
-    return List.copyOf(surfaces);
+    return Csv.read(text, "surfaces.csv", HEADER).stream().map(Surface::of).toList();
+  }
+
+  private static Surface of(Csv.Row row) {
+    return new Surface(
+        row.text("surface"),
+        Set.copyOf(Arrays.asList(row.text("tags").split(" "))),
+        row.text("face"),
+        row.numberOrUnknown("water"),
+        row.numberOrUnknown("solvent"),
+        row.numberOrUnknown("cured"),
+        row.numberOrUnknown("delivered"),
+        row.number("absorbed"),
+        row.numberOrUnknown("web-limit"),
+        row.text("source"));
   }
 }

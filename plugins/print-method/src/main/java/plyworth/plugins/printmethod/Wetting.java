@@ -14,9 +14,9 @@ public final class Wetting {
   /**
    * Judges a treatment level.
    *
-   * <p>At or above the lower bound of the recommended levels: normal, but conditional where the rule
-   * "surface energy at least 10 mN/m above the surface tension of the ink" is not met. Within 2 mN/m
-   * below and with in-line corona: conditional. Else none.
+   * <p>At or above the lower bound of the recommended levels: normal, but conditional where the
+   * rule "surface energy at least 10 mN/m above the surface tension of the ink" is not met. Within
+   * 2 mN/m below and with in-line corona: conditional. Else none.
    *
    * @param level of the surface, mN/m
    * @param required lower bound of the recommended levels, mN/m; NaN when none is known
