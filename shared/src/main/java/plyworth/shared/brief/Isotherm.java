@@ -8,6 +8,9 @@ public sealed interface Isotherm {
    */
   double moisture(double activity);
 
+  /** Slope dm/da in g/g per unit of water activity; NaN where the form does not hold. */
+  double slope(double activity);
+
   /**
    * A straight line: m = slope · a.
    *
@@ -22,6 +25,11 @@ public sealed interface Isotherm {
     @Override
     public double moisture(double activity) {
       return slope * activity;
+    }
+
+    @Override
+    public double slope(double activity) {
+      return slope;
     }
   }
 
@@ -45,6 +53,13 @@ public sealed interface Isotherm {
       double ka = k * activity;
       return ka < 1 ? m0 * c * ka / ((1 - ka) * (1 - ka + c * ka)) : Double.NaN;
     }
+
+    @Override
+    public double slope(double activity) {
+      double ka = k * activity;
+      double d = (1 - ka) * (1 - ka + c * ka);
+      return ka < 1 ? m0 * c * k * (1 + (c - 1) * ka * ka) / (d * d) : Double.NaN;
+    }
   }
 
   /**
@@ -62,6 +77,11 @@ public sealed interface Isotherm {
 
     @Override
     public double moisture(double activity) {
+      return activity < deliquescence ? 0 : Double.NaN;
+    }
+
+    @Override
+    public double slope(double activity) {
       return activity < deliquescence ? 0 : Double.NaN;
     }
   }

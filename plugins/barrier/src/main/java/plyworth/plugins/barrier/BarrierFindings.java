@@ -1,0 +1,178 @@
+package plyworth.plugins.barrier;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plyworth.shared.material.SourceKind;
+import plyworth.shared.material.Sourced;
+import plyworth.shared.scoring.Finding;
+import plyworth.shared.scoring.Finding.Level;
+import plyworth.shared.scoring.Text;
+import plyworth.shared.structure.Layer;
+import plyworth.shared.structure.Structure;
+
+/** What is worth saying about one structure. */
+final class BarrierFindings {
+
+  /** Margin below which a trial is called for (common practice). */
+  private static final double THIN_MARGIN = 1.5;
+
+  /** Flat figures below these are not resolved by the instruments. */
+  private static final double OXYGEN_FLOOR = 0.005;
+
+  private static final double WATER_FLOOR = 0.05;
+
+  private final BarrierModel model;
+  private final Structure structure;
+  private final PackBarrier barrier;
+  private final List<Finding> findings = new ArrayList<>();
+
+  private BarrierFindings(BarrierModel model, Structure structure, PackBarrier barrier) {
+    this.model = model;
+    this.structure = structure;
+    this.barrier = barrier;
+  }
+
+  static List<Finding> of(BarrierModel model, Structure structure, PackBarrier barrier) {
+    BarrierFindings all = new BarrierFindings(model, structure, barrier);
+    all.keeping();
+    all.volatileLoss();
+    all.headspace();
+    all.instrumentFloor();
+    return List.copyOf(all.findings);
+  }
+
+  private void keeping() {
+    Optional<PackBarrier.Path> limiting = barrier.limiting();
+    if (limiting.isEmpty()) {
+      if (!Double.isNaN(barrier.margin()) && barrier.demand().applies()) {
+        add(Level.INFORMS, "limiting", Text.of("finding.never-limiting"), "common practice");
+      }
+      return;
+    }
+    PackBarrier.Path path = limiting.get();
+    if (barrier.failsBelow(model.blockMargin())) {
+      add(Level.BLOCKS, BarrierCriteria.DOES_NOT_KEEP, ends("finding.does-not-keep.", path), path);
+    } else if (barrier.margin() < THIN_MARGIN) {
+      add(Level.WARNS, "thin-margin", ends("finding.thin-margin.", path), path);
+    }
+    boolean beyond = path.days() > barrier.demand().cap();
+    String key = beyond ? "finding.beyond." : "finding.limiting.";
+    add(Level.INFORMS, "limiting", ends(key, path), path);
+    decidingLayer(path);
+  }
+
+  /** Days, times the brief, the brief, and what crosses the pack per day. */
+  private Text ends(String key, PackBarrier.Path path) {
+    double asked = barrier.demand().days();
+    return Text.of(
+        key + path.mechanism().word(),
+        path.days(),
+        path.days() / asked,
+        asked,
+        Math.abs(barrier.perDay(path, path.total())));
+  }
+
+  /** The layer that holds back most, when what is known of it is weak. */
+  private void decidingLayer(PackBarrier.Path path) {
+    Permeant permeant = path.mechanism().permeant();
+    Layer outer = null;
+    Layer deciding = null;
+    Layer besides = null;
+    double least = Double.POSITIVE_INFINITY;
+    for (Layer layer : structure.layers()) {
+      double transmission = model.layers().inPack(layer, outer, permeant);
+      if (transmission < least) {
+        least = transmission;
+        deciding = layer;
+        besides = outer;
+      }
+      outer = layer;
+    }
+    if (deciding != null) {
+      handling(deciding, besides);
+      origin(deciding, permeant);
+    }
+  }
+
+  private void handling(Layer layer, Layer outer) {
+    double multiplier = model.layers().handling().multiplier(layer, outer);
+    if (multiplier != 1) {
+      add(
+          Level.INFORMS,
+          "handling",
+          Text.of("finding.handling", layer.material(), multiplier),
+          "multiplier after flexing as in ASTM F392 condition D, or at creases; from memory");
+    }
+  }
+
+  private void origin(Layer layer, Permeant permeant) {
+    LayerData.of(model, layer, permeant)
+        .map(LayerData::origin)
+        .filter(o -> o.kind() == SourceKind.MEMORY || o.kind() == SourceKind.JUDGEMENT)
+        .map(Sourced::source)
+        .ifPresent(
+            source ->
+                add(
+                    Level.INFORMS,
+                    "measure-first",
+                    Text.of("finding.measure-first", layer.material()),
+                    source));
+  }
+
+  private void volatileLoss() {
+    barrier
+        .demand()
+        .alcohol()
+        .ifPresent(
+            balance -> {
+              double loss = barrier.volatileLoss();
+              double allowed = balance.content().allowedLossPercent();
+              if (loss > allowed) {
+                PackBarrier.Path path = barrier.path(Permeant.ALCOHOL).orElseThrow();
+                double perDay = barrier.perDay(path, path.total());
+                add(
+                    Level.BLOCKS,
+                    BarrierCriteria.VOLATILE_LOSS_ID,
+                    Text.of(
+                        "finding.volatile-loss", loss, allowed, barrier.demand().days(), perDay),
+                    path);
+              }
+            });
+  }
+
+  private void headspace() {
+    barrier
+        .demand()
+        .oxygen()
+        .filter(balance -> balance.allowance() == 0)
+        .ifPresent(
+            balance ->
+                add(
+                    Level.WARNS,
+                    "headspace",
+                    Text.of("finding.headspace", balance.headspaceCm3(), balance.allowedCm3()),
+                    "oxygen balance of the pack"));
+  }
+
+  private void instrumentFloor() {
+    boolean foil =
+        structure.layers().stream()
+            .anyMatch(layer -> model.context().material(layer).kinds().contains("foil"));
+    if (foil && (barrier.otr() < OXYGEN_FLOOR || barrier.wvtr() < WATER_FLOOR)) {
+      add(
+          Level.WARNS,
+          "instrument-floor",
+          Text.of("finding.instrument-floor", barrier.otr(), barrier.wvtr()),
+          "converter's test note on 25 and 51 µm foil, name withheld");
+    }
+  }
+
+  private void add(Level level, String rule, Text text, PackBarrier.Path path) {
+    add(level, rule, text, path.mechanism().source());
+  }
+
+  private void add(Level level, String rule, Text text, String source) {
+    findings.add(new Finding(level, rule, text, source));
+  }
+}

@@ -1,0 +1,36 @@
+package plyworth.plugins.barrier;
+
+import java.util.ArrayList;
+import java.util.List;
+import plyworth.shared.scoring.Parameter;
+import plyworth.shared.scoring.Text;
+
+/** The numbers a user may set. */
+final class BarrierParameters {
+
+  static final String BLOCK_MARGIN = "block-margin";
+  static final String PINHOLE_DIAMETER = "pinhole-diameter";
+  static final String PINHOLE_COVER = "pinhole-cover";
+  static final String ALCOHOL_ACTIVATION = "alcohol-activation";
+
+  private BarrierParameters() {}
+
+  static List<Parameter> all() {
+    List<Parameter> all = new ArrayList<>();
+    all.add(parameter(BLOCK_MARGIN, "", 1, 0, Demand.CAP));
+    for (Handling.Kind kind : Handling.Kind.values()) {
+      all.add(parameter(kind.parameter(), "", kind.standard(), 1, 1000));
+    }
+    all.add(parameter(PINHOLE_DIAMETER, "um", 50, 1, 500));
+    all.add(parameter(PINHOLE_COVER, "um", 12, 1, 200));
+    all.add(parameter(ALCOHOL_ACTIVATION, "kJ/mol", 60, 0, 120));
+    return List.copyOf(all);
+  }
+
+  private static Parameter parameter(
+      String id, String unit, double standard, double lowest, double highest) {
+    Text title = Text.of("parameter." + id);
+    Text help = Text.of("parameter." + id + ".help");
+    return new Parameter(id, title, unit, standard, lowest, highest, help);
+  }
+}

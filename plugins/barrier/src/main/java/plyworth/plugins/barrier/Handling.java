@@ -1,0 +1,95 @@
+package plyworth.plugins.barrier;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import plyworth.shared.quantity.Range;
+import plyworth.shared.scoring.ScoringContext;
+import plyworth.shared.structure.Layer;
+
+/** How many times more a layer transmits once the pack is formed, filled and handled. */
+final class Handling {
+
+  /**
+   * Layers whose barrier suffers. Multipliers on the transmission after about 20 full flex cycles of
+   * ASTM F392, or at creases: from memory, wide; the standard is the geometric middle.
+   */
+  enum Kind {
+    /** Aluminium foil of 7 to 9 µm between paper and polyethylene. */
+    FOIL("damage-foil", 3, 100),
+    /** Coated or metallised paper at its creases. */
+    COATED_PAPER("damage-coated-paper", 5, 100),
+    /** Aluminium or silicon oxide on film. */
+    OXIDE("damage-oxide-coated", 3, 30),
+    /** Vapour-deposited metal on film. */
+    METALLISED("damage-metallised", 2, 10);
+
+    private final String parameter;
+    private final double low;
+    private final double high;
+
+    Kind(String parameter, double low, double high) {
+      this.parameter = parameter;
+      this.low = low;
+      this.high = high;
+    }
+
+    /** Id of the parameter with the multiplier. */
+    String parameter() {
+      return parameter;
+    }
+
+    /** The geometric middle of the band, two digits or three. */
+    double standard() {
+      return Math.rint(10 * Math.sqrt(low * high)) / 10;
+    }
+
+    /** The band around a set multiplier of 1 or more, as wide as the one it comes from. */
+    Range around(double set) {
+      double middle = standard();
+      return new Range(Math.max(1, set * low / middle), set, set * high / middle);
+    }
+  }
+
+  private final ScoringContext context;
+  private final Map<Kind, Double> multipliers = new EnumMap<>(Kind.class);
+
+  Handling(ScoringContext context) {
+    this.context = context;
+    for (Kind kind : Kind.values()) {
+      double set = context.parameter(kind.parameter());
+      String input = "barrier/" + kind.parameter();
+      multipliers.put(kind, context.draw().figure(input, kind.around(set)));
+    }
+  }
+
+  /** The multiplier of a layer; 1 for what bends without harm. */
+  double multiplier(Layer layer, Layer outer) {
+    return kind(layer, outer).map(multipliers::get).orElse(1.0);
+  }
+
+  /**
+   * What suffers in a layer. A barrier coating that lies directly inside a paper cracks with it.
+   *
+   * @param outer the outer neighbour; null for the outermost layer
+   */
+  Optional<Kind> kind(Layer layer, Layer outer) {
+    Set<String> tags = context.material(layer).kinds();
+    boolean barrier = tags.contains("barrier");
+    if (tags.contains("foil")) {
+      return Optional.of(Kind.FOIL);
+    }
+    if (barrier && (isPaper(layer) || tags.contains("coating") && outer != null && isPaper(outer))) {
+      return Optional.of(Kind.COATED_PAPER);
+    }
+    if (tags.contains("oxide-coated")) {
+      return Optional.of(Kind.OXIDE);
+    }
+    return tags.contains("metallised") ? Optional.of(Kind.METALLISED) : Optional.empty();
+  }
+
+  private boolean isPaper(Layer layer) {
+    return context.material(layer).kinds().contains("paper");
+  }
+}

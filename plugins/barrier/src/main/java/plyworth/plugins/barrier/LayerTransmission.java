@@ -1,0 +1,145 @@
+package plyworth.plugins.barrier;
+
+import java.util.Optional;
+import plyworth.shared.material.Material;
+import plyworth.shared.scoring.Outcome;
+import plyworth.shared.scoring.ScoringContext;
+import plyworth.shared.structure.Layer;
+
+/**
+ * What one layer lets through: as measured on a flat sheet, and in the pack at its storage climate.
+ *
+ * <p>Layers that scale with gauge follow permeability over gauge; layers given as a whole (foil,
+ * metallised and coated webs, papers) follow their rate as it stands. NaN where data is missing.
+ */
+final class LayerTransmission {
+
+  static final String HUMIDITY_FACTOR = "o2-humidity-factor";
+  static final String PINHOLES = "pinholes";
+
+  /** The polymer that covers pinholes in foil. */
+  static final String COVER = "ldpe";
+
+  private final ScoringContext context;
+  private final StorageClimate climate;
+  private final Handling handling;
+
+  LayerTransmission(ScoringContext context, StorageClimate climate) {
+    this.context = context;
+    this.climate = climate;
+    this.handling = new Handling(context);
+  }
+
+  /** How handling harms the layers. */
+  Handling handling() {
+    return handling;
+  }
+
+  /**
+   * Transmission of the flat layer under the conditions of measurement, in the unit of {@link
+   * Permeant#rateUnit}; oxygen at 50 % RH. Foil without a tabulated rate takes that of its pinholes.
+   */
+  double flat(Layer layer, Permeant permeant) {
+    double rate = asTabulated(layer, permeant);
+    double shown = Double.isNaN(rate) ? throughPinholes(layer, permeant) : rate;
+    return shown * humidityFactor(layer, permeant, Permeant.OXYGEN_QUOTED_AT);
+  }
+
+  /**
+   * Transmission in the formed and handled pack at the storage climate, in the unit of {@link
+   * Permeant#packUnit}.
+   */
+  double inPack(Layer layer, Layer outer, Permeant permeant) {
+    return sound(layer, permeant)
+        * climateFactor(layer, permeant)
+        * handling.multiplier(layer, outer);
+  }
+
+  /**
+   * Permeability of the layer as a sealant at the storage climate, amount·µm/(m²·day·force): its
+   * own, or for a layer given as a whole its rate times its gauge, which is the least it can be.
+   */
+  double asSealant(Layer layer, Permeant permeant) {
+    return sound(layer, permeant) * context.gaugeUm(layer) * climateFactor(layer, permeant);
+  }
+
+  /**
+   * The larger of the tabulated rate and that of the pinholes: the table ends at the floor of the
+   * instruments, the holes depend on assumptions, and the pack must keep in either case.
+   */
+  private double sound(Layer layer, Permeant permeant) {
+    double rate = asTabulated(layer, permeant);
+    double holes = throughPinholes(layer, permeant);
+    if (Double.isNaN(rate) || Double.isNaN(holes)) {
+      return Double.isNaN(rate) ? holes : rate;
+    }
+    return Math.max(rate, holes);
+  }
+
+  /** The rate of the layer, or its permeability over its gauge; NaN when neither is known. */
+  double asTabulated(Layer layer, Permeant permeant) {
+    double rate = context.property(layer, permeant.rateId());
+    double permeability = context.property(layer, permeant.permeabilityId());
+    return Double.isNaN(rate)
+        ? permeability * permeant.micrometres() / context.gaugeUm(layer)
+        : rate;
+  }
+
+  /** Number of pinholes times the conductance of one; NaN for layers that list none. */
+  double throughPinholes(Layer layer, Permeant permeant) {
+    double holes = context.property(layer, PINHOLES);
+    Optional<Material> cover = context.materials().find(COVER);
+    if (Double.isNaN(holes) || cover.isEmpty()) {
+      return Double.NaN;
+    }
+    double permeability =
+        context.property(cover.get(), permeant.permeabilityId(), Double.NaN)
+            * permeant.micrometres();
+    return holes
+        * CoveredPinhole.conductance(
+            context.parameter(BarrierParameters.PINHOLE_DIAMETER) / 2,
+            context.parameter(BarrierParameters.PINHOLE_COVER),
+            permeability);
+  }
+
+  /**
+   * From the conditions of measurement to the storage climate. Water changes from a rate at 90 % RH
+   * to a permeance per pascal: permeability carries the activation energy, the vapour pressure is
+   * taken out (Arrhenius and Magnus).
+   */
+  double climateFactor(Layer layer, Permeant permeant) {
+    double factor =
+        Arrhenius.factor(activation(layer, permeant), permeant.measuredAtC(), climate.celsius());
+    return switch (permeant) {
+      case OXYGEN -> factor * humidityFactor(layer, permeant, climate.withinPercent());
+      case WATER ->
+          factor
+              / (Permeant.WATER_MEASURED_AT * SaturatedVapour.pascal(permeant.measuredAtC()));
+      case ALCOHOL -> factor;
+    };
+  }
+
+  private double activation(Layer layer, Permeant permeant) {
+    return permeant == Permeant.ALCOHOL
+        ? context.parameter(BarrierParameters.ALCOHOL_ACTIVATION)
+        : context.property(layer, permeant.activationId());
+  }
+
+  /** The humidity factor on oxygen at a relative humidity in %; 1 for layers that carry none. */
+  double humidityFactor(Layer layer, Permeant permeant, double percent) {
+    Material material = context.material(layer);
+    return permeant == Permeant.OXYGEN && material.property(HUMIDITY_FACTOR).isPresent()
+        ? context.property(material, HUMIDITY_FACTOR, percent)
+        : 1;
+  }
+
+  /** Which property the layer lacks, if any. */
+  Optional<Outcome.DataMissing> missing(Layer layer, Permeant permeant, boolean inPack) {
+    if (Double.isNaN(flat(layer, permeant))) {
+      return Optional.of(new Outcome.DataMissing(layer.material(), permeant.permeabilityId()));
+    }
+    return inPack && Double.isNaN(climateFactor(layer, permeant))
+        ? Optional.of(new Outcome.DataMissing(layer.material(), permeant.activationId()))
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,143 @@
+package plyworth.plugins.barrier;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import plyworth.shared.structure.Layer;
+import plyworth.shared.structure.Structure;
+
+/**
+ * The barrier of one structure and of the pack made of it.
+ *
+ * @param otr oxygen transmission rate, flat, cm³/(m²·day·bar) at 23 °C 50 % RH
+ * @param wvtr water vapour transmission rate, flat, g/(m²·day) at 38 °C 90 % RH
+ * @param light class of light
+ * @param paths one for every mechanism that applies
+ * @param demand what the brief asks for
+ */
+record PackBarrier(double otr, double wvtr, int light, List<Path> paths, Demand demand) {
+
+  /**
+   * The way of one permeant out of, or into, the pack.
+   *
+   * @param mechanism what it leads to
+   * @param face conductance of the faces, amount/(day·force)
+   * @param edge conductance of the seal edge, amount/(day·force)
+   */
+  record Path(Mechanism mechanism, double face, double edge) {
+
+    /** Conductance of the pack: faces plus edge. */
+    double total() {
+      return face + edge;
+    }
+
+    /** Days until the limit; infinite when the climate never drives the product there. */
+    double days() {
+      return mechanism.canLimit() ? mechanism.days(total()) : Double.POSITIVE_INFINITY;
+    }
+  }
+
+  /**
+   * The barrier of a structure: layers in series, 1/TR = Σ L/P + Σ 1/TR of the layers given as a
+   * whole (standard; confirmed for three layers by Polymer Journal 36 (2004) 386).
+   */
+  static PackBarrier of(BarrierModel model, Structure structure) {
+    List<Path> paths =
+        model.demand().mechanisms().stream().map(m -> path(model, structure, m)).toList();
+    return new PackBarrier(
+        1 / flatResistance(model, structure, Permeant.OXYGEN),
+        1 / flatResistance(model, structure, Permeant.WATER),
+        light(model, structure),
+        paths,
+        model.demand());
+  }
+
+  private static double flatResistance(BarrierModel model, Structure structure, Permeant permeant) {
+    double sum = 0;
+    for (Layer layer : structure.layers()) {
+      sum += 1 / model.layers().flat(layer, permeant);
+    }
+    return sum;
+  }
+
+  private static Path path(BarrierModel model, Structure structure, Mechanism mechanism) {
+    Permeant permeant = mechanism.permeant();
+    double resistance = 0;
+    Layer outer = null;
+    for (Layer layer : structure.layers()) {
+      resistance += 1 / model.layers().inPack(layer, outer, permeant);
+      outer = layer;
+    }
+    Layer sealant = structure.innermost();
+    double gap = 2 * model.context().gaugeUm(sealant);
+    double edge = model.pack().edge(model.layers().asSealant(sealant, permeant), gap);
+    return new Path(mechanism, model.pack().faceM2() / resistance, edge);
+  }
+
+  private static int light(BarrierModel model, Structure structure) {
+    return structure.layers().stream()
+        .mapToInt(layer -> LightClass.of(model.context().material(layer).kinds()))
+        .max()
+        .orElse(LightClass.TRANSPARENT);
+  }
+
+  /** Days the product keeps, not capped; NaN when a mechanism is unknown. */
+  double days() {
+    return paths.stream().mapToDouble(Path::days).reduce(Double.POSITIVE_INFINITY, Math::min);
+  }
+
+  /** Shelf life in days, capped at three times the brief. */
+  double shelfLife() {
+    return Math.min(demand.cap(), days());
+  }
+
+  /** Shelf life over the one asked for, capped at three. */
+  double margin() {
+    return shelfLife() / demand.days();
+  }
+
+  /** The mechanism that ends the shelf life among those that are known. */
+  Optional<Path> limiting() {
+    return known().filter(p -> !Double.isInfinite(p.days())).min(Comparator.comparing(Path::days));
+  }
+
+  /** Whether a mechanism that is known keeps the product for less than a margin. */
+  boolean failsBelow(double margin) {
+    return known().anyMatch(p -> p.days() < margin * demand.days());
+  }
+
+  private Stream<Path> known() {
+    return paths.stream().filter(p -> !Double.isNaN(p.days()));
+  }
+
+  /** What crosses the pack per day when it is filled: mg of water or alcohol, cm³ of oxygen. */
+  double perDay(Path path, double conductance) {
+    return switch (path.mechanism().permeant()) {
+      case WATER -> 1000 * demand.moisture().orElseThrow().initialRate(conductance);
+      case OXYGEN -> conductance * OxygenBalance.AIR_BAR;
+      case ALCOHOL ->
+          1000 * conductance * demand.alcohol().orElseThrow().vapour().alcoholActivity();
+    };
+  }
+
+  /** Loss of the volatile content over the shelf life, % of the charge; NaN when unknown. */
+  double volatileLoss() {
+    return path(Permeant.ALCOHOL)
+        .map(p -> demand.alcohol().orElseThrow().lossPercent(demand.days(), p.total()))
+        .orElse(Double.NaN);
+  }
+
+  /** The path of a permeant, when it matters to the brief. */
+  Optional<Path> path(Permeant permeant) {
+    return paths.stream().filter(p -> p.mechanism().permeant() == permeant).findFirst();
+  }
+
+  /** The permeants whose layers are worth showing: oxygen, water, and what else matters. */
+  List<Permeant> permeants() {
+    List<Permeant> shown = new ArrayList<>(List.of(Permeant.OXYGEN, Permeant.WATER));
+    path(Permeant.ALCOHOL).ifPresent(p -> shown.add(Permeant.ALCOHOL));
+    return shown;
+  }
+}

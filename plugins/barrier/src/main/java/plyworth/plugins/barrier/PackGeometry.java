@@ -1,0 +1,37 @@
+package plyworth.plugins.barrier;
+
+import plyworth.shared.brief.Pack;
+
+/**
+ * The ways out of a pack: its faces, and sideways through the sealant in its seals.
+ *
+ * @param faceM2 area of the faces, m²
+ * @param edgeRatio length of the sealed edge over the width of the seal
+ */
+record PackGeometry(double faceM2, double edgeRatio) {
+
+  /** The geometry of a pack; every seal is taken as wide as its end seals. */
+  static PackGeometry of(Pack pack) {
+    return new PackGeometry(pack.faceAreaM2(), pack.sealedEdgeMm() / pack.sealWidthMm());
+  }
+
+  /**
+   * Conductance of the seal edge, amount/(day·force): P · length · gap / width, lateral permeation
+   * (form: Vacuum 104 (2014) 70, abstract).
+   *
+   * @param permeability of the sealant, amount·µm/(m²·day·force)
+   * @param gapUm sealant between the barrier layers of a closed seal, µm
+   */
+  double edge(double permeability, double gapUm) {
+    return permeability * gapUm * edgeRatio * 1e-12;
+  }
+
+  /**
+   * Conductance of the pack, amount/(day·force): face over the resistance of its layers, plus edge.
+   *
+   * @param resistance sum of the layers', m²·day·force/amount
+   */
+  double total(double resistance, double edge) {
+    return faceM2 / resistance + edge;
+  }
+}

@@ -1,0 +1,16 @@
+/**
+ * Oxygen, water vapour and alcohol through a formed pack, against the shelf life that is asked for.
+ *
+ * <p>Model: steady permeation of layers in series, moved to the storage climate, plus the open edge
+ * of the sealant in the seals; the product is a sink for oxygen, a sorption isotherm for water and
+ * a source of constant vapour pressure for alcohol.
+ *
+ * <p>Valid for flat-to-lightly-flexed laminates without leaks, constant climates and packs whose
+ * product stays in equilibrium with the gas around it. Not in it: time lags, leaks, open holes,
+ * flavour loss, humidity that moves the water permeability of a layer.
+ *
+ * <p>Literature: Polymer Journal 36 (2004) 386 (series model of coextrusions); Journal of Applied
+ * Packaging Research 13(2) art. 4 (pinholes in foil); Labuza's moisture balance, GAB isotherms,
+ * Antoine and Wilson equations (from memory).
+ */
+package plyworth.plugins.barrier;
