@@ -96,7 +96,6 @@ final class BarrierCriteria {
       double weight) {
     Text title = Text.of("criterion." + id);
     Text formula = Text.of("formula." + id);
-    return new Criterion(
-        id, title, unit, conditions, direction, value, weight, List.of(), formula);
+    return new Criterion(id, title, unit, conditions, direction, value, weight, List.of(), formula);
   }
 }

@@ -41,10 +41,7 @@ final class BarrierExplanation {
     return new Note(
         barrier
             .limiting()
-            .map(
-                p ->
-                    Text.of(
-                        "verdict." + p.mechanism().word(), p.days(), barrier.demand().days()))
+            .map(p -> Text.of("verdict." + p.mechanism().word(), p.days(), barrier.demand().days()))
             .orElse(Text.of("finding.never-limiting")),
         basis);
   }

@@ -33,16 +33,13 @@ final class BarrierScorer implements Scorer {
   public Assessment score(Structure structure, Map<Figure, Double> needed) {
     PackBarrier barrier = PackBarrier.of(model, structure);
     Map<String, Outcome> outcomes = new LinkedHashMap<>();
-    outcomes.put(
-        BarrierCriteria.OTR_ID, flat(structure, Permeant.OXYGEN, barrier.otr()));
-    outcomes.put(
-        BarrierCriteria.WVTR_ID, flat(structure, Permeant.WATER, barrier.wvtr()));
+    outcomes.put(BarrierCriteria.OTR_ID, flat(structure, Permeant.OXYGEN, barrier.otr()));
+    outcomes.put(BarrierCriteria.WVTR_ID, flat(structure, Permeant.WATER, barrier.wvtr()));
     put(outcomes, BarrierCriteria.SHELF_LIFE_ID, structure, barrier, barrier.shelfLife());
     put(outcomes, BarrierCriteria.MARGIN_ID, structure, barrier, barrier.margin());
     put(outcomes, BarrierCriteria.VOLATILE_LOSS_ID, structure, barrier, barrier.volatileLoss());
     outcomes.put(BarrierCriteria.LIGHT_ID, new Outcome.Scored(barrier.light()));
-    return new Assessment(
-        outcomes, BarrierFindings.of(model, structure, barrier), Map.of());
+    return new Assessment(outcomes, BarrierFindings.of(model, structure, barrier), Map.of());
   }
 
   private void put(

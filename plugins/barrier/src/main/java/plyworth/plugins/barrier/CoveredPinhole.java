@@ -9,7 +9,9 @@ final class CoveredPinhole {
   /** From this ratio on the cover over the hole is a plane sheet. */
   private static final double WIDE = 5;
 
-  /** Conductance over P·h at radius = cover: 4 / (1 − 2 ln 2 / π) is 13 % above a solution there. */
+  /**
+   * Conductance over P·h at radius = cover: 4 / (1 − 2 ln 2 / π) is 13 % above a solution there.
+   */
   private static final double AT_ONE = image(1) / 1.13;
 
   private CoveredPinhole() {}

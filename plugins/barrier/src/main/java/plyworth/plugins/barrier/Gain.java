@@ -27,9 +27,7 @@ record Gain(String unit, double limit, DoubleUnaryOperator over) {
       case ALCOHOL -> {
         VolatileBalance balance = demand.alcohol().orElseThrow();
         yield new Gain(
-            "%",
-            balance.content().allowedLossPercent(),
-            days -> balance.lossPercent(days, total));
+            "%", balance.content().allowedLossPercent(), days -> balance.lossPercent(days, total));
       }
     };
   }

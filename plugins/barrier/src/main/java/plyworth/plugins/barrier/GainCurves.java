@@ -42,7 +42,8 @@ final class GainCurves {
         Text.of("axis." + word, gain.unit()),
         List.of(
             new Series(Text.of("series." + word), days, gains),
-            new Series(Text.of("series.limit"), List.of(0.0, end), List.of(gain.limit(), gain.limit()))),
+            new Series(
+                Text.of("series.limit"), List.of(0.0, end), List.of(gain.limit(), gain.limit()))),
         Text.of("basis.curve." + word));
   }
 }

@@ -12,8 +12,8 @@ import plyworth.shared.structure.Layer;
 final class Handling {
 
   /**
-   * Layers whose barrier suffers. Multipliers on the transmission after about 20 full flex cycles of
-   * ASTM F392, or at creases: from memory, wide; the standard is the geometric middle.
+   * Layers whose barrier suffers. Multipliers on the transmission after about 20 full flex cycles
+   * of ASTM F392, or at creases: from memory, wide; the standard is the geometric middle.
    */
   enum Kind {
     /** Aluminium foil of 7 to 9 µm between paper and polyethylene. */
@@ -80,7 +80,8 @@ final class Handling {
     if (tags.contains("foil")) {
       return Optional.of(Kind.FOIL);
     }
-    if (barrier && (isPaper(layer) || tags.contains("coating") && outer != null && isPaper(outer))) {
+    if (barrier
+        && (isPaper(layer) || tags.contains("coating") && outer != null && isPaper(outer))) {
       return Optional.of(Kind.COATED_PAPER);
     }
     if (tags.contains("oxide-coated")) {

@@ -34,9 +34,7 @@ record LayerData(Property property, Sourced origin, double figure) {
 
   private static Sourced nearest(Property property, double gauge) {
     return property.points().stream()
-        .min(
-            Comparator.comparingDouble(
-                p -> Double.isNaN(p.at()) ? 0 : Math.abs(p.at() - gauge)))
+        .min(Comparator.comparingDouble(p -> Double.isNaN(p.at()) ? 0 : Math.abs(p.at() - gauge)))
         .orElseThrow();
   }
 }

@@ -37,7 +37,8 @@ final class LayerTransmission {
 
   /**
    * Transmission of the flat layer under the conditions of measurement, in the unit of {@link
-   * Permeant#rateUnit}; oxygen at 50 % RH. Foil without a tabulated rate takes that of its pinholes.
+   * Permeant#rateUnit}; oxygen at 50 % RH. Foil without a tabulated rate takes that of its
+   * pinholes.
    */
   double flat(Layer layer, Permeant permeant) {
     double rate = asTabulated(layer, permeant);
@@ -113,8 +114,7 @@ final class LayerTransmission {
     return switch (permeant) {
       case OXYGEN -> factor * humidityFactor(layer, permeant, climate.withinPercent());
       case WATER ->
-          factor
-              / (Permeant.WATER_MEASURED_AT * SaturatedVapour.pascal(permeant.measuredAtC()));
+          factor / (Permeant.WATER_MEASURED_AT * SaturatedVapour.pascal(permeant.measuredAtC()));
       case ALCOHOL -> factor;
     };
   }

@@ -71,8 +71,7 @@ record MoistureBalance(MoistureLimit limit, double outside, double saturatedPa) 
     double from = Math.log(Math.abs(outside - activity));
     double to = Math.log(Math.abs(outside - limit.initialActivity()));
     double integral =
-        Quadrature.integral(
-            u -> limit.isotherm().slope(outside - sign * Math.exp(u)), from, to);
+        Quadrature.integral(u -> limit.isotherm().slope(outside - sign * Math.exp(u)), from, to);
     return limit.dryMassG() / saturatedPa * integral;
   }
 

@@ -39,8 +39,7 @@ final class PackSections {
             Text.of("column.saturated"),
             Text.of("column.face-area"),
             Text.of("column.edge-ratio"));
-    return new Table(
-        Text.of("section.climate"), columns, List.of(row), Text.of("basis.climate"));
+    return new Table(Text.of("section.climate"), columns, List.of(row), Text.of("basis.climate"));
   }
 
   private static Section terms(PackBarrier barrier) {
@@ -88,10 +87,7 @@ final class PackSections {
             Text.of("column.days"),
             Text.of("column.margin"));
     return new Table(
-        Text.of("section.limits", barrier.demand().days()),
-        columns,
-        rows,
-        Text.of("basis.limits"));
+        Text.of("section.limits", barrier.demand().days()), columns, rows, Text.of("basis.limits"));
   }
 
   private static Section margins(PackBarrier barrier) {

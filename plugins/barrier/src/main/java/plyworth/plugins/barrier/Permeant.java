@@ -4,7 +4,9 @@ package plyworth.plugins.barrier;
 enum Permeant {
   /** Oxygen: cm³ per m², day and bar; measured at 23 °C. */
   OXYGEN("o2", 23, 1, "cm3/(m2.day.bar)"),
-  /** Water vapour: g per m² and day; measured at 38 °C with 90 % RH on one side, none on the other. */
+  /**
+   * Water vapour: g per m² and day; measured at 38 °C with 90 % RH on one side, none on the other.
+   */
   WATER("wv", 38, 1, "g/(m2.day)"),
   /** Isopropanol: g per m² and day from saturated vapour into none; taken to hold at 25 °C. */
   ALCOHOL("ipa", 25, 1000, "g/(m2.day)");

@@ -15,7 +15,9 @@ final class Quadrature {
 
   private Quadrature() {}
 
-  /** The integral of {@code f} from a to b: Gauss and Legendre, five points in each of 64 panels. */
+  /**
+   * The integral of {@code f} from a to b: Gauss and Legendre, five points in each of 64 panels.
+   */
   static double integral(DoubleUnaryOperator f, double a, double b) {
     double half = (b - a) / (2 * PANELS);
     double sum = 0;

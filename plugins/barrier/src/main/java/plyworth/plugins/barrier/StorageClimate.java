@@ -38,9 +38,10 @@ record StorageClimate(double celsius, double outside, double inside) {
   }
 
   /**
-   * Relative humidity within the laminate, %: the mean of outside and inside, which the middle layer
-   * of a symmetrical laminate sees whatever its skins are made of (TAPPI 18IFP28, abstract). The
-   * true place of the layer is not used, so that the figure holds for every structure of a brief.
+   * Relative humidity within the laminate, %: the mean of outside and inside, which the middle
+   * layer of a symmetrical laminate sees whatever its skins are made of (TAPPI 18IFP28, abstract).
+   * The true place of the layer is not used, so that the figure holds for every structure of a
+   * brief.
    */
   double withinPercent() {
     return 50 * (outside + inside);

@@ -3,8 +3,8 @@ package plyworth.plugins.barrier;
 import plyworth.shared.brief.VolatileContent;
 
 /**
- * Alcohol that leaves a pack, at the constant vapour pressure of the liquid as filled, into air that
- * holds none.
+ * Alcohol that leaves a pack, at the constant vapour pressure of the liquid as filled, into air
+ * that holds none.
  *
  * <p>The rate is constant until all is gone. In truth the liquid grows richer in water and the rate
  * falls a little; the constant rate is on the safe side.

@@ -1,0 +1,106 @@
+package plyworth.plugins.barrier;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Percentage.withPercentage;
+
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import plyworth.shared.brief.Brief;
+import plyworth.shared.brief.OxygenLimit;
+import plyworth.shared.brief.VolatileContent;
+import plyworth.shared.material.Material;
+import plyworth.shared.scoring.Outcome;
+import plyworth.shared.scoring.ScoringContext;
+import plyworth.shared.structure.LayerNotation;
+
+class PackTest {
+
+  private static final VolatileContent PAD = new VolatileContent("isopropanol", 0.70, 1.0, 5);
+
+  private static final Material SEALANT =
+      Bench.material(
+          "sealant",
+          "ipa-permeability",
+          0.30,
+          "o2-permeability",
+          190_000,
+          "o2-activation",
+          0,
+          "wv-permeability",
+          550,
+          "wv-activation",
+          33.5);
+
+  private static final Material MET =
+      Bench.material("met", "ipa-rate", 0.05, "o2-rate", 1.5, "wv-rate", 0.8);
+
+  private static final Material WALL = Bench.material("wall", "ipa-rate", 0, "o2-rate", 0);
+
+  private static PackBarrier.Path pad(String structure) {
+    Brief brief =
+        Bench.brief(Bench.product(1, null, null, PAD), Bench.sachet(60, 80, 8), 25, 60, 365);
+    return Bench.barrier(Bench.context(brief, SEALANT, MET, WALL), structure).paths().get(0);
+  }
+
+  private static double milligrams(double conductance) {
+    return 1000 * conductance * AlcoholVapour.over(0.70, 25).alcoholActivity();
+  }
+
+  /** Analytic: two panels 0.10 × 0.15 m at OTR 0.02, edge 0.50 m × 120 µm / 10 mm of LDPE. */
+  @Test
+  void oxygenEntersASachetThroughFaceAndEdge() {
+    Material tight = Bench.material("tight", "o2-rate", 0.02, "o2-activation", 0);
+    Brief brief =
+        Bench.brief(
+            Bench.product(100, null, new OxygenLimit(100, 0), null),
+            Bench.sachet(100, 150, 10),
+            23,
+            50,
+            365);
+    ScoringContext context = Bench.context(brief, tight, SEALANT);
+    PackBarrier.Path face = Bench.barrier(context, "tight 12 um").paths().get(0);
+    PackBarrier.Path edge = Bench.barrier(context, "tight 12 um / sealant 60 um").paths().get(0);
+    assertThat(face.face() * OxygenBalance.AIR_BAR).isCloseTo(1.27366e-4, withPercentage(0.05));
+    assertThat(edge.edge() * OxygenBalance.AIR_BAR).isCloseTo(2.41995e-4, withPercentage(0.05));
+  }
+
+  /** Analytic: 1 g of 70 % w/w isopropanol in 60 × 80 mm; permeability from memory. */
+  @Test
+  void withoutFoilPolyethyleneLosesTheAlcoholWithinDays() {
+    PackBarrier.Path path = pad("sealant 40 um");
+    assertThat(milligrams(path.face())).isCloseTo(48.482, withPercentage(0.2));
+    assertThat(path.mechanism().days(path.face())).isCloseTo(0.7219, withPercentage(0.2));
+  }
+
+  /** Analytic; the metallised rate is an assumption. */
+  @Test
+  void metallisedFilmKeepsFivePercentForMonths() {
+    PackBarrier.Path path = pad("met 12 um / sealant 40 um");
+    assertThat(milligrams(path.face())).isCloseTo(0.32107, withPercentage(0.2));
+    assertThat(milligrams(path.edge())).isCloseTo(5.6563e-4, withPercentage(0.2));
+    assertThat(path.days()).isCloseTo(108.82, withPercentage(0.2));
+  }
+
+  /** Analytic: a perfect barrier leaves the seal edge, 169.4 years to 5 %. */
+  @Test
+  void behindFoilOnlyTheSealEdgeLeaks() {
+    PackBarrier.Path path = pad("wall 12 um / sealant 40 um");
+    assertThat(path.face()).isZero();
+    assertThat(path.days() / 365.25).isCloseTo(169.4, withPercentage(0.2));
+  }
+
+  @Test
+  void anUnknownSubstanceIsMissingAndNotHarmless() {
+    VolatileContent other = new VolatileContent("menthol", 0.1, 1, 5);
+    Brief brief =
+        Bench.brief(Bench.product(1, null, null, other), Bench.sachet(60, 80, 8), 25, 60, 365);
+    var outcome =
+        Bench.PLUGIN
+            .bind(Bench.context(brief))
+            .score(LayerNotation.readStructure("ldpe 40 um"), Map.of())
+            .outcomes();
+    var missing = new Outcome.DataMissing("menthol", "vapour-pressure");
+    assertThat(outcome.get("volatile-loss")).isEqualTo(missing);
+    assertThat(outcome.get("margin")).isEqualTo(missing);
+  }
+}

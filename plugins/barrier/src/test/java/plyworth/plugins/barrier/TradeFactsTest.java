@@ -1,0 +1,123 @@
+package plyworth.plugins.barrier;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import plyworth.shared.brief.Brief;
+import plyworth.shared.brief.Isotherm;
+import plyworth.shared.brief.MoistureLimit;
+import plyworth.shared.brief.Pack;
+import plyworth.shared.scoring.Assessment;
+import plyworth.shared.scoring.Finding;
+import plyworth.shared.scoring.SampleBriefs;
+import plyworth.shared.structure.Layer;
+import plyworth.shared.structure.LayerNotation;
+
+/** What the trade knows, against the library as it comes; common practice unless noted. */
+class TradeFactsTest {
+
+  private static final String PAPER_PE = "kraft-paper 50 g/m2 / ldpe 20 um @extrusion-coating";
+  private static final String PAPER_FOIL_PE =
+      "kraft-paper 50 g/m2 / ldpe 12 um @extrusion-lamination / aluminium-foil 7 um"
+          + " / ldpe 25 um @extrusion-coating";
+  private static final String PET_PE =
+      "bopet 12 um / adhesive-pu-solventless 2 g/m2 @solventless / ldpe 50 um";
+
+  private static final Pack STICK = new Pack(Pack.Format.STICK, 20, 120, 10, 8, 0);
+
+  private static Brief stick(Isotherm isotherm, double from, double to, double c, double rh) {
+    MoistureLimit limit = new MoistureLimit(isotherm, 5, from, to);
+    return Bench.brief(Bench.product(5, limit, null, null), STICK, c, rh, 365);
+  }
+
+  private static Assessment score(Brief brief, String structure) {
+    return Bench.PLUGIN
+        .bind(Bench.context(brief))
+        .score(LayerNotation.readStructure(structure), Map.of());
+  }
+
+  @Test
+  void paperAndPolyethyleneKeepSugarInATemperateClimate() {
+    Brief sugar = stick(new Isotherm.Deliquescent(0.845, 0.005), 0.4, 0.8, 25, 60);
+    Assessment assessment = score(sugar, PAPER_PE);
+    assertThat(assessment.figure("margin")).isEqualTo(3);
+    assertThat(assessment.blocked()).isFalse();
+  }
+
+  @Test
+  void paperAndPolyethyleneKeepASeasoningForDaysOnlyInTheTropics() {
+    Brief seasoning = stick(new Isotherm.Gab(0.060, 1.5, 0.95), 0.20, 0.45, 30, 75);
+    Assessment assessment = score(seasoning, PAPER_PE);
+    assertThat(assessment.figure("shelf-life")).isBetween(2.0, 30.0);
+    assertThat(assessment.findings().get(0).rule()).isEqualTo("does-not-keep");
+    assertThat(score(seasoning, PAPER_FOIL_PE).figure("margin")).isGreaterThan(1);
+  }
+
+  @Test
+  void withoutFoilPolyethyleneLosesTheAlcoholInDaysToWeeks() {
+    Brief wipe = SampleBriefs.alcoholWipe();
+    Assessment open = score(wipe, PAPER_PE);
+    assertThat(open.figure("shelf-life")).isBetween(0.1, 21.0);
+    assertThat(rules(open, Finding.Level.BLOCKS)).containsExactly("does-not-keep", "volatile-loss");
+    assertThat(score(wipe, PET_PE).figure("volatile-loss")).isGreaterThan(5);
+    assertThat(score(wipe, PAPER_FOIL_PE).figure("volatile-loss")).isLessThan(5);
+  }
+
+  @Test
+  void metallisedPolypropyleneStopsMoreWaterThanMetallisedPolyesterDespiteItsOxygenRate() {
+    Brief dry = SampleBriefs.sugarStick();
+    Assessment bopp = score(dry, "bopp-met 18 um");
+    Assessment bopet = score(dry, "bopet-met 12 um");
+    assertThat(bopp.figure("wvtr")).isLessThan(bopet.figure("wvtr"));
+    assertThat(bopp.figure("otr")).isGreaterThan(30 * bopet.figure("otr"));
+  }
+
+  @Test
+  void onlyFoilIsOpaqueAndPaperAttenuates() {
+    Brief dry = SampleBriefs.sugarStick();
+    assertThat(score(dry, PAPER_FOIL_PE).figure("light")).isEqualTo(2);
+    assertThat(score(dry, PAPER_PE).figure("light")).isEqualTo(1);
+    assertThat(score(dry, PET_PE).figure("light")).isZero();
+  }
+
+  @Test
+  void flatFoilFiguresAreCalledUnresolved() {
+    assertThat(rules(score(SampleBriefs.sugarStick(), PAPER_FOIL_PE), Finding.Level.WARNS))
+        .contains("instrument-floor");
+    assertThat(rules(score(SampleBriefs.sugarStick(), PAPER_PE), Finding.Level.WARNS))
+        .doesNotContain("instrument-floor");
+  }
+
+  /** Table of the library against covered pinholes: two ways to one figure, low to high. */
+  @Test
+  void pinholesExplainTheTabulatedOxygenRateOfThinFoil() {
+    var context = Bench.context(SampleBriefs.sugarStick());
+    LayerTransmission layers = BarrierModel.of(context).layers();
+    for (double gauge : List.of(6.35, 7.0, 9.0)) {
+      var layer = Layer.web("aluminium-foil", gauge);
+      var tabulated = context.material(layer).figure("o2-rate", gauge);
+      assertThat(layers.throughPinholes(layer, Permeant.OXYGEN))
+          .isBetween(tabulated.low(), tabulated.high());
+    }
+  }
+
+  @Test
+  void coatingOnPaperCracksWithItAndOnFilmDoesNot() {
+    Handling handling =
+        BarrierModel.of(Bench.context(SampleBriefs.sugarStick())).layers().handling();
+    var coating = LayerNotation.readLayer("dispersion-coating 8 g/m2 @dispersion-coating");
+    var paper = LayerNotation.readLayer("kraft-paper 50 g/m2");
+    var film = LayerNotation.readLayer("bopet 12 um");
+    assertThat(handling.kind(coating, paper)).contains(Handling.Kind.COATED_PAPER);
+    assertThat(handling.kind(coating, film)).isEmpty();
+  }
+
+  private static List<String> rules(Assessment assessment, Finding.Level level) {
+    return assessment.findings().stream()
+        .filter(f -> f.level() == level)
+        .map(Finding::rule)
+        .toList();
+  }
+}
