@@ -35,7 +35,6 @@ final class CostLayers implements Layerwise {
           new StatePart("area and cost", Join.AFFINE));
 
   private final Tariff tariff;
-  private final FillingLine line;
   private final boolean speedProvided;
   private final double packs;
   private final double intoSlittingM2;
@@ -44,11 +43,12 @@ final class CostLayers implements Layerwise {
   private final double perThousand;
   private final double perThousandM2;
   private final double assumedSpeed;
+  private final double fillingAtOnePerMinute;
+  private final double perGoodPack;
 
   CostLayers(Tariff tariff, boolean speedProvided) {
     this.tariff = tariff;
     this.speedProvided = speedProvided;
-    line = new FillingLine(tariff.brief().machine());
     packs = tariff.brief().order().packs();
     PassRates slitting = tariff.rates(tariff.slitting());
     intoSlittingM2 = slitting.input(tariff.slitM2(packs));
@@ -57,6 +57,9 @@ final class CostLayers implements Layerwise {
     perThousand = tariff.priced(1) / packs * 1000;
     perThousandM2 = 1 / tariff.brief().pack().filmAreaM2();
     assumedSpeed = tariff.context().parameter(Parameters.PACKS_PER_MINUTE);
+    FillingLine line = new FillingLine(tariff.brief().machine());
+    fillingAtOnePerMinute = line.perThousand(1);
+    perGoodPack = line.perThousandGood(1, 0);
   }
 
   @Override
@@ -109,42 +112,52 @@ final class CostLayers implements Layerwise {
 
   @Override
   public void finish(Block block) {
-    double[] speeds = speedProvided ? block.needed[0] : null;
-    double[][] out = block.low;
-    for (int i = 0; i < block.size; i++) {
-      double speed = speeds == null ? assumedSpeed : speeds[i];
-      write(block.states, i, speed, out);
-      out[Criteria.YIELD][i] = 1000 / block.states[GRAMMAGE][i];
-      block.blocked[i] = 0;
-    }
+    double[] speeds = speedProvided ? block.needed[0] : assumed(block.size);
+    write(block.states, speeds, block.size, block.low);
+    reciprocal(block.states[GRAMMAGE], block.size, block.low[Criteria.YIELD]);
+    Arrays.fill(block.blocked, 0, block.size, 0);
   }
 
-  /** Every criterion rises with every state, and falls with the speed of the line. */
+  /** Every criterion but the yield rises with every state and falls with the speed of the line. */
   @Override
   public void bound(BoundsBlock block) {
-    for (int i = 0; i < block.size; i++) {
-      double slow = speedProvided ? block.neededLow[0][i] : assumedSpeed;
-      double fast = speedProvided ? block.neededHigh[0][i] : assumedSpeed;
-      write(block.stateLow, i, fast, block.low);
-      write(block.stateHigh, i, slow, block.high);
-      block.low[Criteria.YIELD][i] = 1000 / block.stateHigh[GRAMMAGE][i];
-      block.high[Criteria.YIELD][i] = 1000 / block.stateLow[GRAMMAGE][i];
-      block.mustBlock[i] = 0;
-      block.mayBlock[i] = 0;
-    }
+    int size = block.size;
+    write(block.stateLow, speedProvided ? block.neededHigh[0] : assumed(size), size, block.low);
+    write(block.stateHigh, speedProvided ? block.neededLow[0] : assumed(size), size, block.high);
+    reciprocal(block.stateHigh[GRAMMAGE], size, block.low[Criteria.YIELD]);
+    reciprocal(block.stateLow[GRAMMAGE], size, block.high[Criteria.YIELD]);
+    Arrays.fill(block.mustBlock, 0, size, 0);
+    Arrays.fill(block.mayBlock, 0, size, 0);
   }
 
-  /** Writes every criterion but the yield. */
-  private void write(double[][] states, int i, double packsPerMinute, double[][] out) {
-    double grammage = states[GRAMMAGE][i];
-    double cost =
-        states[C][i] * intoSlittingM2 + states[D][i] + slittingCost + freightPerGsm * grammage;
-    double film = cost * perThousand;
-    double filling = line.perThousand(FillingLine.runnable(packsPerMinute));
-    out[Criteria.PACKED][i] = line.perThousandGood(film, filling);
-    out[Criteria.PRICE_PER_1000][i] = film;
-    out[Criteria.PRICE_PER_1000_M2][i] = film * perThousandM2;
-    out[Criteria.GRAMMAGE][i] = grammage;
-    out[Criteria.GAUGE][i] = states[GAUGE][i];
+  private double[] assumed(int size) {
+    double[] speeds = new double[size];
+    Arrays.fill(speeds, assumedSpeed);
+    return speeds;
+  }
+
+  private void write(double[][] states, double[] packsPerMinute, int size, double[][] out) {
+    double[] grammage = states[GRAMMAGE];
+    double[] perM2 = states[C];
+    double[] fixed = states[D];
+    double[] packed = out[Criteria.PACKED];
+    double[] film = out[Criteria.PRICE_PER_1000];
+    double[] filmM2 = out[Criteria.PRICE_PER_1000_M2];
+    for (int i = 0; i < size; i++) {
+      double cost =
+          perM2[i] * intoSlittingM2 + fixed[i] + slittingCost + freightPerGsm * grammage[i];
+      double filling = fillingAtOnePerMinute / FillingLine.runnable(packsPerMinute[i]);
+      film[i] = cost * perThousand;
+      filmM2[i] = film[i] * perThousandM2;
+      packed[i] = (film[i] + filling) * perGoodPack;
+    }
+    System.arraycopy(grammage, 0, out[Criteria.GRAMMAGE], 0, size);
+    System.arraycopy(states[GAUGE], 0, out[Criteria.GAUGE], 0, size);
+  }
+
+  private static void reciprocal(double[] grammage, int size, double[] yield) {
+    for (int i = 0; i < size; i++) {
+      yield[i] = 1000 / grammage[i];
+    }
   }
 }

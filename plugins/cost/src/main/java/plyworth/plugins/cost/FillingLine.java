@@ -16,12 +16,8 @@ record FillingLine(Machine machine) {
    * @param packsPerMinute per lane; NaN, the unknown, is passed on
    */
   double perThousand(double packsPerMinute) {
-    return perThousandAtOnePerMinute() / packsPerMinute;
-  }
-
-  /** Cost per 1000 packs at one pack per minute and lane, EUR. */
-  double perThousandAtOnePerMinute() {
-    return machine.hourRateEur() / (60 * machine.lanes() * machine.efficiency()) * 1000;
+    double packsPerHour = 60 * machine.lanes() * packsPerMinute * machine.efficiency();
+    return machine.hourRateEur() / packsPerHour * 1000;
   }
 
   /** Cost per 1000 good packs, EUR: (film + line) / (1 − packing waste). */

@@ -1,5 +1,6 @@
 package plyworth.plugins.cost;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import plyworth.shared.scoring.Explanation.Bars;
@@ -7,6 +8,7 @@ import plyworth.shared.scoring.Explanation.Curves;
 import plyworth.shared.scoring.Explanation.Series;
 import plyworth.shared.scoring.Explanation.Table;
 import plyworth.shared.scoring.Text;
+import plyworth.shared.structure.Layer;
 import plyworth.shared.structure.Structure;
 
 /** What a price is made of and what moves it. */
@@ -28,7 +30,7 @@ final class PriceSections {
     List<Double> lengths = new ArrayList<>();
     double perThousand = 1000 / bill.packs();
     for (Bill.MaterialItem item : bill.materials()) {
-      labels.add(tariff.context().material(item.layer()).name());
+      labels.add(label(item.layer(), tariff));
       lengths.add(item.cost() * perThousand);
     }
     for (Bill.PassItem pass : bill.passes()) {
@@ -46,6 +48,12 @@ final class PriceSections {
     lengths.add(line.perThousandGood(film, filling) - film - filling);
     return new Bars(
         Text.of("shares.title"), "EUR", labels, lengths, Text.of("shares.basis", packsPerMinute));
+  }
+
+  private static String label(Layer layer, Tariff tariff) {
+    String amount = BigDecimal.valueOf(layer.amount()).stripTrailingZeros().toPlainString();
+    String unit = layer.unit().unit().symbol();
+    return tariff.context().material(layer).name() + " " + amount + " " + unit;
   }
 
   /** Lanes, layout efficiency and area of the order. */
