@@ -15,6 +15,9 @@ record Findings(PrintJob job, Contributions contributions) {
   /** Share of the lower flammable limit that a dryer may reach without monitoring (from memory). */
   private static final double UNMONITORED = 0.25;
 
+  /** Bare foil up to this gauge breaks easily on press, µm (common practice). */
+  private static final double THIN_FOIL = 9;
+
   /** All remarks; none on an unprinted structure without liquids. */
   List<Finding> all() {
     List<Finding> found = new ArrayList<>();
@@ -40,12 +43,18 @@ record Findings(PrintJob job, Contributions contributions) {
         found.add(new Finding(Level.WARNS, gate.id(), gate.text(), gate.source()));
       }
     }
+    if (printed.surface().face().equals("foil") && context().gaugeUm(printed.web()) <= THIN_FOIL) {
+      found.add(finding(Level.WARNS, "thin-foil", PRACTICE, context().gaugeUm(printed.web())));
+    }
     if (printed.reverse() && context().kinds(printed.web()).contains("opaque")) {
       found.add(finding(Level.WARNS, "print-hidden", PRACTICE, printed.web().material()));
     }
   }
 
   private void ofStructure(List<Finding> found) {
+    if (context().kinds(job.structure().outermost()).contains("ink")) {
+      found.add(finding(Level.INFORMS, "jaws-touch-print", PRACTICE));
+    }
     boolean foil =
         job.structure().layers().stream().anyMatch(l -> context().kinds(l).contains("foil"));
     String source = "Regulation (EC) 2023/2006, annex on printing inks, from memory; " + PRACTICE;

@@ -38,6 +38,20 @@ class FindingsTest {
         .isTrue();
   }
 
+  /** Common practice. */
+  @Test
+  void thinFoilBreaksOnPressAndBareInkMeetsTheJaws() {
+    Bound bound = Bound.standard();
+    String printed = "ink-nc 1 g/m2 @flexo-solvent / wash-primer 1 g/m2 @flexo-solvent / ";
+    String varnished = "heat-resistant-lacquer 2 g/m2 @lacquering / " + printed;
+    assertThat(bound.finds(Level.WARNS, "thin-foil", printed + "aluminium-foil 7 um")).isTrue();
+    assertThat(bound.finds(Level.WARNS, "thin-foil", printed + "aluminium-foil 20 um")).isFalse();
+    assertThat(bound.finds(Level.INFORMS, "jaws-touch-print", printed + "aluminium-foil 20 um"))
+        .isTrue();
+    assertThat(bound.finds(Level.INFORMS, "jaws-touch-print", varnished + "aluminium-foil 20 um"))
+        .isFalse();
+  }
+
   @Test
   void moreInkThanThePressHasColoursForIsOutOfReach() {
     Bound bound = Bound.standard();
