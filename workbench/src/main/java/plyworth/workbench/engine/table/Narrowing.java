@@ -1,0 +1,43 @@
+package plyworth.workbench.engine.table;
+
+/** From double to float without losing on which side of a short number a figure lies. */
+public final class Narrowing {
+
+  private Narrowing() {}
+
+  /**
+   * Rounds to odd: what a float can hold stays as it is, everything else becomes the neighbouring
+   * float whose last bit is 1.
+   *
+   * <p>So a float with an even last bit, as short numbers have, is met only by figures that are
+   * exactly equal to it, and comparing with such a limit or class needs no second look (rounding to
+   * odd as known from double-rounding proofs; from memory).
+   */
+  public static float toOdd(double figure) {
+    float nearest = (float) figure;
+    if (nearest == figure || Double.isNaN(figure)) {
+      return nearest;
+    }
+    if (Float.isInfinite(nearest)) {
+      return Math.copySign(Float.MAX_VALUE, nearest);
+    }
+    int bits = Float.floatToRawIntBits(nearest);
+    if ((bits & 1) != 0) {
+      return nearest;
+    }
+    boolean fartherFromZero = Math.abs(figure) > Math.abs((double) nearest);
+    return Float.intBitsToFloat(fartherFromZero ? bits + 1 : bits - 1);
+  }
+
+  /** The largest float that is not above the figure. */
+  static float down(double figure) {
+    float nearest = (float) figure;
+    return nearest > figure ? Math.nextDown(nearest) : nearest;
+  }
+
+  /** The smallest float that is not below the figure. */
+  static float up(double figure) {
+    float nearest = (float) figure;
+    return nearest < figure ? Math.nextUp(nearest) : nearest;
+  }
+}

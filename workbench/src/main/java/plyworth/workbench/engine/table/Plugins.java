@@ -1,0 +1,25 @@
+package plyworth.workbench.engine.table;
+
+import java.util.function.Supplier;
+import plyworth.workbench.host.BoundPlugin;
+
+/** Calls into plugins, which may do anything. */
+final class Plugins {
+
+  private Plugins() {}
+
+  /**
+   * What a call to a plugin answers.
+   *
+   * @throws ScoringFault when it throws instead
+   */
+  static <T> T call(BoundPlugin plugin, Supplier<T> call) {
+    try {
+      return call.get();
+    } catch (ScoringFault fault) {
+      throw fault;
+    } catch (RuntimeException | LinkageError | AssertionError | StackOverflowError thrown) {
+      throw new ScoringFault(plugin.id(), thrown);
+    }
+  }
+}

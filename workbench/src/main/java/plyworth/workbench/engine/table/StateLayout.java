@@ -1,0 +1,90 @@
+package plyworth.workbench.engine.table;
+
+import java.util.ArrayList;
+import java.util.List;
+import plyworth.shared.scoring.Join;
+import plyworth.shared.scoring.StatePart;
+import plyworth.workbench.host.BoundPlugin;
+
+/** Where the state of each plugin lies in one common state, plugins and parts in order. */
+final class StateLayout {
+
+  private final Join[] joins;
+  private final int[] offsets;
+  private final int[] pluginStart;
+
+  private StateLayout(Join[] joins, int[] offsets, int[] pluginStart) {
+    this.joins = joins;
+    this.offsets = offsets;
+    this.pluginStart = pluginStart;
+  }
+
+  /** The layout of the layerwise forms; a plugin without one takes no room. */
+  static StateLayout of(List<BoundPlugin> plugins) {
+    List<Join> joins = new ArrayList<>();
+    int[] start = new int[plugins.size() + 1];
+    for (int p = 0; p < plugins.size(); p++) {
+      start[p + 1] = start[p];
+      for (StatePart part : parts(plugins.get(p))) {
+        joins.add(part.join());
+        start[p + 1] += part.join().size();
+      }
+    }
+    int[] offsets = new int[joins.size()];
+    for (int i = 1; i < offsets.length; i++) {
+      offsets[i] = offsets[i - 1] + joins.get(i - 1).size();
+    }
+    return new StateLayout(joins.toArray(Join[]::new), offsets, start);
+  }
+
+  private static List<StatePart> parts(BoundPlugin plugin) {
+    return Plugins.call(
+        plugin, () -> plugin.scorer().layerwise().map(form -> form.state()).orElse(List.of()));
+  }
+
+  /** Number of components of the common state. */
+  int size() {
+    return pluginStart[pluginStart.length - 1];
+  }
+
+  /** First component of a plugin. */
+  int start(int plugin) {
+    return pluginStart[plugin];
+  }
+
+  /** Number of components of a plugin. */
+  int size(int plugin) {
+    return pluginStart[plugin + 1] - pluginStart[plugin];
+  }
+
+  /** Number of parts. */
+  int parts() {
+    return joins.length;
+  }
+
+  /** How a part is joined. */
+  Join join(int part) {
+    return joins[part];
+  }
+
+  /** First component of a part. */
+  int offset(int part) {
+    return offsets[part];
+  }
+
+  /** A new neutral state. */
+  double[] neutral() {
+    double[] state = new double[size()];
+    for (int i = 0; i < joins.length; i++) {
+      joins[i].neutral(state, offsets[i]);
+    }
+    return state;
+  }
+
+  /** Joins two states; {@code result} must be neither of them. */
+  void join(double[] outer, double[] inner, double[] result) {
+    for (int i = 0; i < joins.length; i++) {
+      joins[i].join(outer, inner, result, offsets[i]);
+    }
+  }
+}

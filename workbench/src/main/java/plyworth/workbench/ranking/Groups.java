@@ -1,0 +1,71 @@
+package plyworth.workbench.ranking;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import plyworth.workbench.engine.table.CandidateTable;
+import plyworth.workbench.engine.table.Chunk;
+
+/** The group of every candidate of a table under some limits. Weights do not matter to it. */
+final class Groups {
+
+  private final byte[][] byChunk;
+  private final int[][] zoneRanked;
+  private final GroupCounts counts;
+
+  private Groups(byte[][] byChunk, int[][] zoneRanked, GroupCounts counts) {
+    this.byChunk = byChunk;
+    this.zoneRanked = zoneRanked;
+    this.counts = counts;
+  }
+
+  static Groups of(CandidateTable table, ValueModel model, ExactScores exact) {
+    List<LimitCheck> checks =
+        model.limits().stream()
+            .map(limit -> new LimitCheck(limit, model.indexOf(limit.criterion()).orElseThrow()))
+            .toList();
+    byte[][] byChunk = new byte[table.chunks()][];
+    int[][] zones = new int[table.chunks()][];
+    GroupCounts counts =
+        IntStream.range(0, table.chunks())
+            .parallel()
+            .mapToObj(
+                index -> {
+                  byChunk[index] = new ChunkGroups(table.chunk(index), checks, exact).of(index);
+                  zones[index] = rankedPerZone(byChunk[index]);
+                  return count(byChunk[index]);
+                })
+            .reduce(GroupCounts.NONE, GroupCounts::plus);
+    return new Groups(byChunk, zones, counts);
+  }
+
+  private static GroupCounts count(byte[] groups) {
+    long[] counts = new long[Group.values().length];
+    for (byte group : groups) {
+      counts[group]++;
+    }
+    return GroupCounts.of(counts);
+  }
+
+  private static int[] rankedPerZone(byte[] groups) {
+    int[] ranked = new int[(groups.length + Chunk.ZONE - 1) / Chunk.ZONE];
+    for (int row = 0; row < groups.length; row++) {
+      ranked[row / Chunk.ZONE] += groups[row] == Group.RANKED.ordinal() ? 1 : 0;
+    }
+    return ranked;
+  }
+
+  /** The {@link Group#ordinal} of each candidate of a chunk. */
+  byte[] of(int chunk) {
+    return byChunk[chunk];
+  }
+
+  /** Number of ranked candidates in each zone of a chunk. */
+  int[] rankedPerZone(int chunk) {
+    return zoneRanked[chunk];
+  }
+
+  /** Number of candidates in each group. */
+  GroupCounts counts() {
+    return counts;
+  }
+}

@@ -1,0 +1,115 @@
+package plyworth.workbench.ranking;
+
+import java.util.List;
+import java.util.Map;
+import plyworth.shared.study.Limit;
+import plyworth.workbench.engine.table.CandidateTable;
+import plyworth.workbench.engine.table.Chunk;
+
+/**
+ * Ranks one table again and again. Groups are kept while the limits stay, value bounds while the
+ * value functions stay, so that a moved weight costs little.
+ */
+public final class Ranker {
+
+  private final CandidateTable table;
+  private final ExactScores exact;
+  private List<Limit> limits;
+  private Groups groups;
+  private ValueBounds bounds;
+
+  /**
+   * A ranker for one table.
+   *
+   * @param exact asked for the few candidates whose figure lies within one float step of a limit
+   */
+  public Ranker(CandidateTable table, ExactScores exact) {
+    this.table = table;
+    this.exact = exact;
+  }
+
+  /**
+   * Ranks by what the table holds. Bounded figures count at their worse end; candidates in {@link
+   * Group#OPEN} are counted and left out.
+   *
+   * @param k how many of the best to list
+   */
+  public synchronized Ranking rank(ValueModel model, int k) {
+    prepare(model);
+    BestK best = new BestK(k);
+    new TableScan(table, groups, bounds, model)
+        .run(
+            false,
+            new TableScan.Visitor() {
+              @Override
+              public boolean admits(double value, long path) {
+                return best.admits(value, path);
+              }
+
+              @Override
+              public void visit(long path, Group group, double worst, double highest) {
+                if (group == Group.RANKED) {
+                  best.offer(worst, path);
+                }
+              }
+            });
+    return ranking(model, best, Map.of());
+  }
+
+  /**
+   * Ranks exactly: candidates with bounded figures are scored in full as long as they could be
+   * among the best. May take long; answers the same as {@link #rank} where nothing is bounded.
+   */
+  public synchronized Ranking refine(ValueModel model, int k) {
+    prepare(model);
+    Refinement refinement = new Refinement(model, k, exact);
+    new TableScan(table, groups, bounds, model).run(groups.counts().open() > 0, refinement);
+    return ranking(model, refinement.finish(), refinement.refined());
+  }
+
+  /**
+   * The Pareto front over the criteria with weight.
+   *
+   * @param cap most candidates it may hold
+   */
+  public synchronized ParetoFront paretoFront(ValueModel model, int cap) {
+    prepare(model);
+    return ParetoSearch.of(table, groups, bounds, model, cap);
+  }
+
+  private void prepare(ValueModel model) {
+    if (!model.limits().equals(limits)) {
+      groups = Groups.of(table, model, exact);
+      limits = model.limits();
+    }
+    if (bounds == null || !bounds.fits(model)) {
+      bounds = new ValueBounds(table, model);
+    }
+  }
+
+  private Ranking ranking(ValueModel model, BestK best, Map<Long, Valuation> refined) {
+    List<RankedCandidate> candidates =
+        best.sorted().stream()
+            .map(
+                entry -> {
+                  Valuation exactly = refined.get(entry.path());
+                  return new RankedCandidate(
+                      entry.path(), exactly == null ? valuation(model, entry.path()) : exactly);
+                })
+            .toList();
+    return new Ranking(
+        model, candidates, groups.counts(), table, new RankCounter(table, groups, bounds, model));
+  }
+
+  private Valuation valuation(ValueModel model, long path) {
+    Chunk chunk = table.chunkOf(path);
+    int row = CandidateTable.rowOf(path);
+    double[] low = new double[chunk.criteria()];
+    double[] high = new double[chunk.criteria()];
+    for (int c = 0; c < low.length; c++) {
+      low[c] = chunk.has(c) ? chunk.low(c)[row] : Double.NaN;
+      high[c] = chunk.has(c) ? chunk.high(c)[row] : Double.NaN;
+    }
+    return model.value(low, high);
+  }
+}

@@ -1,0 +1,75 @@
+package plyworth.workbench.ranking;
+
+import java.util.Arrays;
+import plyworth.workbench.engine.table.Chunk;
+
+/**
+ * The values of a few consecutive candidates, computed column by column. Columns without weight are
+ * not read.
+ */
+final class RowValues {
+
+  private final ValueCurve[] curves;
+  private final int[] criteria;
+  private final double[] weights;
+
+  /** The lowest value of each row, the unknown at 0: what it is ranked by. */
+  final double[] worst = new double[Chunk.ZONE];
+
+  /** The highest value of each row, the unknown at 0 all the same, as no refining can mend it. */
+  final double[] best = new double[Chunk.ZONE];
+
+  RowValues(ValueModel model, ValueBounds bounds) {
+    criteria = Weights.counting(model);
+    weights = new double[criteria.length];
+    curves = new ValueCurve[criteria.length];
+    for (int i = 0; i < criteria.length; i++) {
+      weights[i] = model.criteria().get(criteria[i]).weight();
+      curves[i] = bounds.curve(criteria[i]);
+    }
+  }
+
+  /** Computes {@link #worst} and {@link #best} of the rows from {@code from} to {@code to}. */
+  void compute(Chunk chunk, int from, int to) {
+    int count = to - from;
+    Arrays.fill(worst, 0, count, 0);
+    Arrays.fill(best, 0, count, 0);
+    for (int i = 0; i < criteria.length; i++) {
+      if (chunk.bounded(criteria[i])) {
+        addBounded(i, chunk.low(criteria[i]), chunk.high(criteria[i]), from, count);
+      } else {
+        addExact(i, chunk.low(criteria[i]), from, count);
+      }
+    }
+  }
+
+  private void addExact(int i, float[] column, int from, int count) {
+    ValueCurve curve = curves[i];
+    double weight = weights[i];
+    for (int j = 0; j < count; j++) {
+      float figure = column[from + j];
+      if (figure == figure) {
+        double contribution = weight * curve.value(figure);
+        worst[j] += contribution;
+        best[j] += contribution;
+      }
+    }
+  }
+
+  private void addBounded(int i, float[] low, float[] high, int from, int count) {
+    for (int j = 0; j < count; j++) {
+      float a = low[from + j];
+      float b = high[from + j];
+      if (a <= b) {
+        worst[j] += weights[i] * curves[i].lowest(a, b);
+        best[j] += weights[i] * curves[i].highest(a, b);
+      }
+    }
+  }
+
+  /** The lowest value of one row. */
+  double worst(Chunk chunk, int row) {
+    compute(chunk, row, row + 1);
+    return worst[0];
+  }
+}

@@ -1,0 +1,73 @@
+package plyworth.workbench.ranking;
+
+import plyworth.shared.scoring.ValueFunction;
+
+/**
+ * A value function in flat arrays, for millions of calls.
+ *
+ * <p>Unlike {@link ValueFunction#value}, from which it differs by rounding alone, it never leaves
+ * the values at the ends of a line, so that between two points it rises or falls without exception.
+ */
+final class ValueCurve {
+
+  private final boolean logarithmic;
+  private final double[] figures;
+  private final double[] places;
+  private final double[] values;
+
+  ValueCurve(ValueFunction function) {
+    logarithmic = function.logarithmic();
+    figures = function.points().stream().mapToDouble(ValueFunction.Point::figure).toArray();
+    values = function.points().stream().mapToDouble(ValueFunction.Point::value).toArray();
+    places = figures.clone();
+    for (int i = 0; i < places.length; i++) {
+      places[i] = place(figures[i]);
+    }
+  }
+
+  private double place(double figure) {
+    return logarithmic ? Math.log(figure) : figure;
+  }
+
+  /** The value of a known figure. */
+  double value(double figure) {
+    int last = figures.length - 1;
+    if (figure <= figures[0]) {
+      return values[0];
+    }
+    if (figure >= figures[last]) {
+      return values[last];
+    }
+    int upper = 1;
+    while (figures[upper] < figure) {
+      upper++;
+    }
+    double a = values[upper - 1];
+    double b = values[upper];
+    double share = (place(figure) - places[upper - 1]) / (places[upper] - places[upper - 1]);
+    double value = a + share * (b - a);
+    return a <= b ? Math.max(a, Math.min(b, value)) : Math.max(b, Math.min(a, value));
+  }
+
+  /** The highest value of any figure between two. */
+  double highest(double low, double high) {
+    double highest = Math.max(value(low), value(high));
+    for (int i = 0; i < figures.length; i++) {
+      if (figures[i] > low && figures[i] < high) {
+        highest = Math.max(highest, values[i]);
+      }
+    }
+    return highest;
+  }
+
+  /** The lowest value of any figure between two. */
+  double lowest(double low, double high) {
+    double lowest = Math.min(value(low), value(high));
+    for (int i = 0; i < figures.length; i++) {
+      if (figures[i] > low && figures[i] < high) {
+        lowest = Math.min(lowest, values[i]);
+      }
+    }
+    return lowest;
+  }
+}

@@ -1,0 +1,61 @@
+package plyworth.workbench.engine.table;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Random;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import plyworth.shared.scoring.Join;
+
+class ColumnJoinTest {
+
+  private static final int ROWS = 37;
+
+  @ParameterizedTest
+  @EnumSource
+  void columnsAreJoinedAsSingleStatesAre(Join join) {
+    for (int seed = 0; seed < 100; seed++) {
+      Random random = new Random(seed);
+      int at = random.nextInt(3);
+      double[] outer = state(join, at, random);
+      double[][] inner = new double[at + join.size()][ROWS];
+      double[][] rows = new double[ROWS][];
+      for (int row = 0; row < ROWS; row++) {
+        rows[row] = state(join, at, random);
+        for (int c = 0; c < inner.length; c++) {
+          inner[c][row] = rows[row][c];
+        }
+      }
+      double[][] joined = new double[at + join.size()][ROWS + 5];
+      ColumnJoin.join(join, at, outer, inner, 4, joined, 5, ROWS - 4);
+      for (int row = 4; row < ROWS; row++) {
+        double[] expected = new double[at + join.size()];
+        join.join(outer, rows[row], expected, at);
+        for (int c = at; c < expected.length; c++) {
+          double difference = joined[c][row + 1] - expected[c];
+          boolean bothUnknown = Double.isNaN(joined[c][row + 1]) && Double.isNaN(expected[c]);
+          boolean equal = joined[c][row + 1] == expected[c] || bothUnknown;
+          assertThat(equal)
+              .describedAs("%s component %d, seed %d: off by %s", join, c - at, seed, difference)
+              .isTrue();
+        }
+      }
+    }
+  }
+
+  /** A contribution, a neutral state, or either with something unknown or zero in it. */
+  private static double[] state(Join join, int at, Random random) {
+    double[] state = new double[at + join.size()];
+    join.neutral(state, at);
+    if (random.nextInt(4) > 0) {
+      for (int c = at; c < state.length; c++) {
+        state[c] = join == Join.BITS ? random.nextInt(1 << 20) : random.nextDouble() * 10;
+        state[c] = random.nextInt(12) == 0 ? 0 : state[c];
+      }
+    }
+    if (random.nextInt(8) == 0) {
+      state[at + random.nextInt(join.size())] = Double.NaN;
+    }
+    return state;
+  }
+}
