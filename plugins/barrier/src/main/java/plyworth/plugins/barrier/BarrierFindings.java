@@ -37,7 +37,6 @@ final class BarrierFindings {
     BarrierFindings all = new BarrierFindings(model, structure, barrier);
     all.keeping();
     all.volatileLoss();
-    all.headspace();
     all.instrumentFloor();
     return List.copyOf(all.findings);
   }
@@ -64,6 +63,9 @@ final class BarrierFindings {
 
   /** Days, times the brief, the brief, and what crosses the pack per day. */
   private Text ends(String key, PackBarrier.Path path) {
+    if (path.mechanism().allowance() == 0) {
+      return Text.of(key + "at-once." + path.mechanism().word(), barrier.demand().days());
+    }
     double asked = barrier.demand().days();
     return Text.of(
         key + path.mechanism().word(),
@@ -139,20 +141,6 @@ final class BarrierFindings {
                     path);
               }
             });
-  }
-
-  private void headspace() {
-    barrier
-        .demand()
-        .oxygen()
-        .filter(balance -> balance.allowance() == 0)
-        .ifPresent(
-            balance ->
-                add(
-                    Level.WARNS,
-                    "headspace",
-                    Text.of("finding.headspace", balance.headspaceCm3(), balance.allowedCm3()),
-                    "oxygen balance of the pack"));
   }
 
   private void instrumentFloor() {

@@ -12,6 +12,7 @@ import static plyworth.plugins.barrier.BarrierCriteria.WVTR;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import plyworth.shared.scoring.Block;
 import plyworth.shared.scoring.BoundsBlock;
 import plyworth.shared.scoring.Join;
@@ -54,7 +55,7 @@ final class BarrierLayerwise implements Layerwise {
     parts.add(new StatePart("flat resistance to water vapour", Join.SUM));
     parts.add(new StatePart("light class", Join.MAX));
     for (Mechanism mechanism : mechanisms) {
-      String name = mechanism.permeant().name().toLowerCase(java.util.Locale.ROOT);
+      String name = mechanism.permeant().name().toLowerCase(Locale.ROOT);
       parts.add(new StatePart("resistance in the pack to " + name, Join.SUM));
       parts.add(new StatePart("seal edge conductance of " + name, Join.INNERMOST));
     }
@@ -89,8 +90,9 @@ final class BarrierLayerwise implements Layerwise {
       finish(block, m, days);
     }
     double asked = model.demand().days();
+    double[] margins = block.low[MARGIN];
     for (int i = 0; i < size; i++) {
-      block.low[MARGIN][i] = days[i] / asked;
+      margins[i] = days[i] / asked;
     }
   }
 
@@ -98,21 +100,24 @@ final class BarrierLayerwise implements Layerwise {
     Mechanism mechanism = mechanisms.get(index);
     double[] resistance = block.states[FIRST_PATH + 2 * index];
     double[] edge = block.states[FIRST_PATH + 2 * index + 1];
-    boolean alcohol = mechanism.permeant() == Permeant.ALCOHOL;
+    long[] blocked = block.blocked;
+    PackGeometry pack = model.pack();
+    for (int i = 0; i < block.size; i++) {
+      double until = mechanism.days(pack.total(resistance[i], edge[i]));
+      days[i] = Math.min(days[i], until);
+      blocked[i] |= until < failsBefore ? DOES_NOT_KEEP_BIT : 0;
+    }
+    if (mechanism.permeant() == Permeant.ALCOHOL) {
+      finishLoss(block, resistance, edge);
+    }
+  }
+
+  private void finishLoss(Block block, double[] resistance, double[] edge) {
+    double[] losses = block.low[VOLATILE_LOSS];
     for (int i = 0; i < block.size; i++) {
       double conductance = model.pack().total(resistance[i], edge[i]);
-      double until = mechanism.days(conductance);
-      days[i] = Math.min(days[i], until);
-      if (until < failsBefore) {
-        block.blocked[i] |= DOES_NOT_KEEP_BIT;
-      }
-      if (alcohol) {
-        double loss = Math.min(100, lossPerConductance * conductance);
-        block.low[VOLATILE_LOSS][i] = loss;
-        if (loss > allowedLoss) {
-          block.blocked[i] |= VOLATILE_LOSS_BIT;
-        }
-      }
+      losses[i] = Math.min(100, lossPerConductance * conductance);
+      block.blocked[i] |= losses[i] > allowedLoss ? VOLATILE_LOSS_BIT : 0;
     }
   }
 

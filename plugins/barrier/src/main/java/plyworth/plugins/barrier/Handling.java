@@ -3,7 +3,6 @@ package plyworth.plugins.barrier;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import plyworth.shared.quantity.Range;
 import plyworth.shared.scoring.ScoringContext;
 import plyworth.shared.structure.Layer;
@@ -70,27 +69,30 @@ final class Handling {
   }
 
   /**
-   * What suffers in a layer. A barrier coating that lies directly inside a paper cracks with it.
+   * What suffers in a layer. A barrier coating cracks with the paper it lies on: one that follows
+   * directly inside a paper, or inside another coating, which is taken to lie on paper too.
    *
    * @param outer the outer neighbour; null for the outermost layer
    */
   Optional<Kind> kind(Layer layer, Layer outer) {
-    Set<String> tags = context.material(layer).kinds();
-    boolean barrier = tags.contains("barrier");
-    if (tags.contains("foil")) {
+    boolean barrier = is(layer, "barrier");
+    if (is(layer, "foil")) {
       return Optional.of(Kind.FOIL);
     }
-    if (barrier
-        && (isPaper(layer) || tags.contains("coating") && outer != null && isPaper(outer))) {
+    if (barrier && (is(layer, "paper") || is(layer, "coating") && onPaper(outer))) {
       return Optional.of(Kind.COATED_PAPER);
     }
-    if (tags.contains("oxide-coated")) {
+    if (is(layer, "oxide-coated")) {
       return Optional.of(Kind.OXIDE);
     }
-    return tags.contains("metallised") ? Optional.of(Kind.METALLISED) : Optional.empty();
+    return is(layer, "metallised") ? Optional.of(Kind.METALLISED) : Optional.empty();
   }
 
-  private boolean isPaper(Layer layer) {
-    return context.material(layer).kinds().contains("paper");
+  private boolean onPaper(Layer outer) {
+    return outer != null && (is(outer, "paper") || is(outer, "coating"));
+  }
+
+  private boolean is(Layer layer, String kind) {
+    return context.material(layer).kinds().contains(kind);
   }
 }

@@ -2,6 +2,7 @@ package plyworth.plugins.barrier;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import plyworth.shared.scoring.Explanation.Section;
 import plyworth.shared.scoring.Explanation.Table;
 import plyworth.shared.scoring.Text;
@@ -23,7 +24,8 @@ final class PinholeSection {
           rows.add(
               List.of(
                   layer.toString(),
-                  permeant.rateUnit() + " " + permeant.name().toLowerCase(java.util.Locale.ROOT),
+                  permeant.name().toLowerCase(Locale.ROOT),
+                  permeant.rateUnit(),
                   holes,
                   model.layers().asTabulated(layer, permeant),
                   model.layers().throughPinholes(layer, permeant)));
@@ -36,6 +38,7 @@ final class PinholeSection {
     List<Text> columns =
         List.of(
             Text.of("column.layer"),
+            Text.of("column.permeant"),
             Text.of("column.unit"),
             Text.of("column.pinholes"),
             Text.of("column.tabulated"),

@@ -75,6 +75,13 @@ class TradeFactsTest {
   }
 
   @Test
+  void headspaceFullOfAirSpoilsARancidProneSeasoningInAnyLaminate() {
+    Finding first = score(SampleBriefs.seasoningStick(), PAPER_FOIL_PE).findings().get(0);
+    assertThat(first.rule()).isEqualTo("does-not-keep");
+    assertThat(first.text().key()).endsWith("at-once.oxygen");
+  }
+
+  @Test
   void onlyFoilIsOpaqueAndPaperAttenuates() {
     Brief dry = SampleBriefs.sugarStick();
     assertThat(score(dry, PAPER_FOIL_PE).figure("light")).isEqualTo(2);
@@ -112,6 +119,8 @@ class TradeFactsTest {
     var film = LayerNotation.readLayer("bopet 12 um");
     assertThat(handling.kind(coating, paper)).contains(Handling.Kind.COATED_PAPER);
     assertThat(handling.kind(coating, film)).isEmpty();
+    assertThat(handling.kind(coating, LayerNotation.readLayer("pvoh-coating 2 g/m2 @lacquering")))
+        .contains(Handling.Kind.COATED_PAPER);
   }
 
   private static List<String> rules(Assessment assessment, Finding.Level level) {
