@@ -1,0 +1,156 @@
+package plyworth.plugins.machinability;
+
+import java.util.List;
+import java.util.Set;
+import plyworth.shared.scoring.Block;
+import plyworth.shared.scoring.BoundsBlock;
+import plyworth.shared.scoring.Join;
+import plyworth.shared.scoring.Layerwise;
+import plyworth.shared.scoring.ScoringContext;
+import plyworth.shared.scoring.StatePart;
+import plyworth.shared.structure.Layer;
+
+/** The figures of millions of structures from joined contributions of their layers. */
+final class MachinabilityLayerwise implements Layerwise {
+
+  static final int BENDING = 0;
+  static final int HEAT = BENDING + Join.BENDING.size();
+  static final int INITIATION = HEAT + Join.HEAT.size();
+  static final int UPPER_LIMIT = INITIATION + 1;
+  static final int FACE_LIMIT = UPPER_LIMIT + 1;
+  static final int WEB_LIMIT = FACE_LIMIT + 1;
+  static final int SEALANT = WEB_LIMIT + 1;
+  static final int ATTACKS = SEALANT + Join.AFFINE.size();
+  static final int INNER_ATTACKS = ATTACKS + 1;
+
+  private static final List<StatePart> STATE =
+      List.of(
+          new StatePart("bending", Join.BENDING),
+          new StatePart("heat", Join.HEAT),
+          new StatePart("seal initiation", Join.INNERMOST),
+          new StatePart("upper seal limit", Join.INNERMOST),
+          new StatePart("jaw-face limit of the face", Join.OUTERMOST),
+          new StatePart("jaw-face limit of the web", Join.OUTERMOST),
+          new StatePart("sealable layers that lie together", Join.AFFINE),
+          new StatePart("attacks", Join.BITS),
+          new StatePart("attacks on the innermost layer", Join.INNERMOST));
+
+  private final ScoringContext context;
+  private final Settings settings;
+  private final Attack attack;
+  private final SealantGauge gauge;
+  private final Judge judge;
+
+  MachinabilityLayerwise(
+      ScoringContext context, Settings settings, Attack attack, SealantGauge gauge) {
+    this.context = context;
+    this.settings = settings;
+    this.attack = attack;
+    this.gauge = gauge;
+    this.judge = new Judge(settings, attack);
+  }
+
+  @Override
+  public List<StatePart> state() {
+    return STATE;
+  }
+
+  @Override
+  public void contribute(Layer layer, Layer outer, double[] state) {
+    LayerFigures figures = LayerFigures.of(layer, context, settings);
+    double gaugeMm = figures.gaugeMm();
+    state[BENDING] = figures.modulus() * gaugeMm;
+    state[BENDING + 1] = gaugeMm / 2;
+    state[BENDING + 2] = figures.modulus() * gaugeMm * gaugeMm * gaugeMm / 12;
+    state[BENDING + 3] = gaugeMm;
+    figures.wall().write(state, HEAT);
+    state[INITIATION] = figures.initiation();
+    state[UPPER_LIMIT] = figures.upperLimit();
+    state[FACE_LIMIT] = figures.faceLimit();
+    if (figures.web()) {
+      state[WEB_LIMIT] = figures.faceLimit();
+    }
+    state[SEALANT] = gauge.goesOn(figures) ? 1 : 0;
+    state[SEALANT + 2] = gauge.counted(figures);
+    Set<String> outerKinds = outer == null ? Set.of() : context.kinds(outer);
+    state[ATTACKS] = attack.fired(AttackRule.Place.ANY, figures.kinds(), outerKinds);
+    state[INNER_ATTACKS] = attack.fired(AttackRule.Place.INNERMOST, figures.kinds(), Set.of());
+  }
+
+  @Override
+  public void finish(Block block) {
+    for (int i = 0; i < block.size; i++) {
+      LaminateState state = read(block.states, i);
+      Verdict verdict = judge.verdict(state);
+      double[] figures = figures(state, verdict);
+      for (int c = 0; c < figures.length; c++) {
+        block.low[c][i] = figures[c];
+      }
+      block.blocked[i] = verdict.blocked();
+      block.provided[0][i] = verdict.packs();
+    }
+  }
+
+  @Override
+  public void bound(BoundsBlock block) {
+    MachinabilityBounds bounds = new MachinabilityBounds(settings, attack);
+    for (int i = 0; i < block.size; i++) {
+      if (settled(block, i)) {
+        settle(block, i);
+      } else {
+        bounds.bound(block, i);
+      }
+    }
+  }
+
+  /** The figures in the order of {@link Criteria#ALL}. */
+  static double[] figures(LaminateState state, Verdict verdict) {
+    return new double[] {
+      verdict.dwellS(),
+      verdict.windowK(),
+      state.bending(),
+      verdict.packs(),
+      state.tensile(),
+      verdict.attackClass()
+    };
+  }
+
+  private static LaminateState read(double[][] states, int i) {
+    double web = states[WEB_LIMIT][i];
+    double inner = states[INNER_ATTACKS][i];
+    return new LaminateState(
+        states[BENDING][i],
+        states[BENDING + 2][i],
+        Wall.read(states, HEAT, i),
+        states[INITIATION][i],
+        states[UPPER_LIMIT][i],
+        Math.min(
+            states[FACE_LIMIT][i],
+            web == Double.NEGATIVE_INFINITY ? Double.POSITIVE_INFINITY : web),
+        states[SEALANT + 2][i],
+        (long) states[ATTACKS][i] | (long) inner);
+  }
+
+  private static boolean settled(BoundsBlock block, int i) {
+    for (int k = 0; k < block.stateLow.length; k++) {
+      if (block.stateLow[k][i] != block.stateHigh[k][i]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private void settle(BoundsBlock block, int i) {
+    LaminateState state = read(block.stateLow, i);
+    Verdict verdict = judge.verdict(state);
+    double[] figures = figures(state, verdict);
+    for (int c = 0; c < figures.length; c++) {
+      block.low[c][i] = figures[c];
+      block.high[c][i] = figures[c];
+    }
+    block.mustBlock[i] = verdict.blocked();
+    block.mayBlock[i] = verdict.blocked();
+    block.providedLow[0][i] = verdict.packs();
+    block.providedHigh[0][i] = verdict.packs();
+  }
+}

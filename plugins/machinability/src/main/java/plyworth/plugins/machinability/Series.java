@@ -1,0 +1,59 @@
+package plyworth.plugins.machinability;
+
+import plyworth.shared.scoring.Join;
+
+/** Power series in the Laplace variable, cut after the power that {@link Join#HEAT} keeps. */
+final class Series {
+
+  /** Highest power kept. */
+  static final int ORDER = (Join.HEAT.size() - 1) / 4;
+
+  private Series() {}
+
+  /** The series 1. */
+  static double[] one() {
+    double[] one = new double[ORDER + 1];
+    one[0] = 1;
+    return one;
+  }
+
+  /** a + factor·b. */
+  static double[] sum(double[] a, double factor, double[] b) {
+    double[] sum = new double[ORDER + 1];
+    for (int n = 0; n <= ORDER; n++) {
+      sum[n] = a[n] + factor * b[n];
+    }
+    return sum;
+  }
+
+  /** a·b + c·d. */
+  static double[] products(double[] a, double[] b, double[] c, double[] d) {
+    double[] sum = new double[ORDER + 1];
+    for (int n = 0; n <= ORDER; n++) {
+      double power = 0;
+      for (int k = 0; k <= n; k++) {
+        power += a[k] * b[n - k] + c[k] * d[n - k];
+      }
+      sum[n] = power;
+    }
+    return sum;
+  }
+
+  /** The value at {@code x}. */
+  static double at(double[] series, double x) {
+    double value = 0;
+    for (int n = ORDER; n >= 0; n--) {
+      value = value * x + series[n];
+    }
+    return value;
+  }
+
+  /** The slope at {@code x}. */
+  static double slope(double[] series, double x) {
+    double slope = 0;
+    for (int n = ORDER; n > 0; n--) {
+      slope = slope * x + n * series[n];
+    }
+    return slope;
+  }
+}
