@@ -13,7 +13,6 @@ import plyworth.shared.brief.Machine.SealZone;
  */
 final class Conduction {
 
-  private static final int CELLS_PER_WEB = 120;
   private static final int LEAST_CELLS = 3;
 
   private final double[] capacity;
@@ -64,10 +63,11 @@ final class Conduction {
    * @param layers one laminate, outside first
    * @param contact contact resistance between jaw and web, m²·K/W
    * @param sameWay as in {@link SealStack#of}
+   * @param fineness cells that share the resistance of one web
    */
   static Conduction of(
-      List<LayerFigures> layers, double contact, SealZone zone, boolean sameWay) {
-    List<double[]> inwards = cells(layers);
+      List<LayerFigures> layers, double contact, SealZone zone, boolean sameWay, int fineness) {
+    List<double[]> inwards = cells(layers, fineness);
     List<double[]> outwards = new ArrayList<>(inwards);
     Collections.reverse(outwards);
     List<double[]> cells = new ArrayList<>();
@@ -136,11 +136,11 @@ final class Conduction {
   }
 
   /** Cells of one laminate, {resistance, capacity} each, as many as its resistance asks for. */
-  private static List<double[]> cells(List<LayerFigures> layers) {
+  private static List<double[]> cells(List<LayerFigures> layers, int fineness) {
     double total = layers.stream().mapToDouble(LayerFigures::resistance).sum();
     List<double[]> cells = new ArrayList<>();
     for (LayerFigures layer : layers) {
-      int n = LEAST_CELLS + (int) (CELLS_PER_WEB * layer.resistance() / total);
+      int n = LEAST_CELLS + (int) (fineness * layer.resistance() / total);
       for (int i = 0; i < n; i++) {
         cells.add(new double[] {layer.resistance() / n, layer.capacity() / n});
       }

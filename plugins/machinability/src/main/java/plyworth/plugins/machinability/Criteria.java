@@ -23,8 +23,7 @@ final class Criteria {
   static final String SEALANT_TOO_THIN = "sealant-too-thin";
 
   static final List<BlockingRule> RULES =
-      List.of(
-          rule(ATTACK_ON_BOND), rule(CANNOT_SEAL), rule(SEAL_WINDOW), rule(SEALANT_TOO_THIN));
+      List.of(rule(ATTACK_ON_BOND), rule(CANNOT_SEAL), rule(SEAL_WINDOW), rule(SEALANT_TOO_THIN));
 
   static final List<Criterion> ALL =
       List.of(
@@ -74,8 +73,7 @@ final class Criteria {
               Direction.HIGHER,
               straight(new Point(0, 0, "blocked"), new Point(2, 1, "pass")),
               1,
-              List.of(
-                  Text.of("attack.blocked"), Text.of("attack.watch"), Text.of("attack.pass")),
+              List.of(Text.of("attack.blocked"), Text.of("attack.watch"), Text.of("attack.pass")),
               Text.of("criterion.attack.formula")));
 
   private Criteria() {}

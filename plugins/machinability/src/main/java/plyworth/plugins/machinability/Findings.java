@@ -24,8 +24,7 @@ final class Findings {
   private final Machine machine;
   private final List<Finding> findings = new ArrayList<>();
 
-  Findings(
-      MachinabilityScorer scorer, Structure structure, LaminateState state, Verdict verdict) {
+  Findings(MachinabilityScorer scorer, Structure structure, LaminateState state, Verdict verdict) {
     this.scorer = scorer;
     this.structure = structure;
     this.state = state;
@@ -73,8 +72,7 @@ final class Findings {
     for (Fired fired : fired(scorer, structure)) {
       AttackRule rule = fired.rule();
       String id = rule.level() == Level.BLOCKS ? Criteria.ATTACK_ON_BOND : rule.id();
-      Text text =
-          Text.of("finding.attack", LayerNotation.write(fired.layer()), rule.reason());
+      Text text = Text.of("finding.attack", LayerNotation.write(fired.layer()), rule.reason());
       findings.add(new Finding(rule.level(), id, text, rule.source()));
     }
   }
@@ -98,7 +96,7 @@ final class Findings {
   }
 
   private void window() {
-    MachineBand band = MachineBand.of(scorer.settings().pack().format());
+    MachineBand band = scorer.band();
     double window = verdict.windowK();
     if (blocked(Judge.NO_WINDOW)) {
       add(
@@ -161,7 +159,7 @@ final class Findings {
   }
 
   private void stiffness() {
-    MachineBand band = MachineBand.of(scorer.settings().pack().format());
+    MachineBand band = scorer.band();
     double bending = state.bending();
     if (bending > band.stiffnessHard()) {
       add(

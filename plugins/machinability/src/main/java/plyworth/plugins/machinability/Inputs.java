@@ -63,7 +63,6 @@ final class Inputs {
   private static Parameter parameter(
       String id, String unit, double standard, double lowest, double highest) {
     String key = "parameter." + id;
-    return new Parameter(
-        id, Text.of(key), unit, standard, lowest, highest, Text.of(key + ".help"));
+    return new Parameter(id, Text.of(key), unit, standard, lowest, highest, Text.of(key + ".help"));
   }
 }

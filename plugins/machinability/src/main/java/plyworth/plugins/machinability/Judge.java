@@ -27,8 +27,7 @@ final class Judge {
     double held = settings.machine().dwellS();
     double dwell = sealing.dwell(thick, state.initiation());
     double coolest = sealing.jawFor(sealing.target(state.initiation()), thick.remaining(held));
-    double hottest =
-        sealing.hottest(state.faceLimit(), state.upperLimit(), plain.remaining(held));
+    double hottest = sealing.hottest(state.faceLimit(), state.upperLimit(), plain.remaining(held));
     double window = sealing.window(coolest, hottest);
     int attackClass = attack.verdict(state.attacks());
     return new Verdict(

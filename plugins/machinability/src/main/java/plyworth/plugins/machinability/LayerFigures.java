@@ -58,8 +58,9 @@ record LayerFigures(
     return kinds.contains("sealable");
   }
 
-  /** Its transfer matrix. */
+  /** Its transfer matrix; unknown as a whole when one of the two is. */
   Wall wall() {
-    return Wall.layer(resistance, capacity);
+    double unknown = 0 * (resistance + capacity);
+    return Wall.layer(resistance + unknown, capacity + unknown);
   }
 }

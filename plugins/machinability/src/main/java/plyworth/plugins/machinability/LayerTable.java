@@ -59,9 +59,7 @@ final class LayerTable {
   private static String sources(Material material) {
     Set<String> sources = new LinkedHashSet<>();
     for (String id : READ) {
-      material
-          .property(id)
-          .ifPresent(p -> sources.add(id + ": " + p.points().get(0).source()));
+      material.property(id).ifPresent(p -> sources.add(id + ": " + p.points().get(0).source()));
     }
     return String.join("; ", sources);
   }

@@ -49,8 +49,9 @@ final class MachinabilityBounds {
     boolean may = sealing.never(hardest);
     double least = must ? Sealing.NEVER_S : warming.leastTime(sealing.missing(easiest));
     double most = may ? Sealing.NEVER_S : warming.mostTime(sealing.missing(hardest));
-    double shortest = Math.min(Sealing.NEVER_S, least);
-    double longest = Math.min(Sealing.NEVER_S, most);
+    double unknown = must ? 0 : 0 * warming.loaded();
+    double shortest = Math.min(Sealing.NEVER_S, least) + unknown;
+    double longest = Math.min(Sealing.NEVER_S, most) + unknown;
     range(block, i, 0, shortest, longest);
     double slowest = FillingCycle.of(settings, longest).packsPerMinute();
     double fastest = FillingCycle.of(settings, shortest).packsPerMinute();
@@ -70,14 +71,11 @@ final class MachinabilityBounds {
     double hottestLow = sealing.hottest(faceLow(block, i), block.stateLow[UPPER_LIMIT][i], least);
     double hottestHigh =
         sealing.hottest(
-            faceHigh(block, i),
-            block.stateHigh[UPPER_LIMIT][i],
-            warming.mostRemainingPlain(held));
+            faceHigh(block, i), block.stateHigh[UPPER_LIMIT][i], warming.mostRemainingPlain(held));
     double low = sealing.window(coolestHigh, hottestLow);
     double high = sealing.window(coolestLow, hottestHigh);
     range(block, i, 1, low, high);
-    rule(
-        block, i, Judge.NO_WINDOW, high < 0 && sealant(hardest), !(low >= 0) && sealant(easiest));
+    rule(block, i, Judge.NO_WINDOW, high < 0 && sealant(hardest), !(low >= 0) && sealant(easiest));
   }
 
   private void sealant(BoundsBlock block, int i) {

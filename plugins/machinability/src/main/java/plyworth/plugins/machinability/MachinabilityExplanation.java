@@ -54,7 +54,7 @@ final class MachinabilityExplanation {
 
   private Section stiffness() {
     Beam beam = Beam.of(scorer.layers(structure));
-    MachineBand band = MachineBand.of(scorer.settings().pack().format());
+    MachineBand band = scorer.band();
     List<List<Object>> rows =
         List.of(
             row("tensile stiffness EA", beam.tensile(), "N/mm"),
@@ -65,8 +65,7 @@ final class MachinabilityExplanation {
             row("most for the " + band.machine(), band.stiffnessHigh(), "N.mm"));
     return new Table(
         Text.of("explain.stiffness"),
-        List.of(
-            Text.of("column.quantity"), Text.of("column.figure"), Text.of("column.unit")),
+        List.of(Text.of("column.quantity"), Text.of("column.figure"), Text.of("column.unit")),
         rows,
         Text.of("explain.stiffness.basis"));
   }

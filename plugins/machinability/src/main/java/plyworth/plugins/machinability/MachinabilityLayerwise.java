@@ -60,7 +60,7 @@ final class MachinabilityLayerwise implements Layerwise {
     LayerFigures figures = LayerFigures.of(layer, context, settings);
     double gaugeMm = figures.gaugeMm();
     state[BENDING] = figures.modulus() * gaugeMm;
-    state[BENDING + 1] = gaugeMm / 2;
+    state[BENDING + 1] = gaugeMm / 2 + 0 * figures.modulus();
     state[BENDING + 2] = figures.modulus() * gaugeMm * gaugeMm * gaugeMm / 12;
     state[BENDING + 3] = gaugeMm;
     figures.wall().write(state, HEAT);

@@ -24,13 +24,15 @@ import plyworth.shared.structure.Structure;
  * @param agents what in the product can attack
  * @param attack the rules for those
  * @param gauge how thick the sealant must be
+ * @param band what the machine type takes
  */
 record MachinabilityScorer(
     ScoringContext context,
     Settings settings,
     Set<Agent> agents,
     Attack attack,
-    SealantGauge gauge)
+    SealantGauge gauge,
+    MachineBand band)
     implements Scorer {
 
   static MachinabilityScorer of(ScoringContext context) {
@@ -40,7 +42,8 @@ record MachinabilityScorer(
         Settings.of(context),
         agents,
         Attack.by(agents),
-        SealantGauge.of(context.brief().pack().format(), agents));
+        SealantGauge.of(context.brief().pack().format(), agents),
+        MachineBand.of(context.brief().pack().format()));
   }
 
   @Override
@@ -84,9 +87,7 @@ record MachinabilityScorer(
   }
 
   List<LayerFigures> layers(Structure structure) {
-    return structure.layers().stream()
-        .map(l -> LayerFigures.of(l, context, settings))
-        .toList();
+    return structure.layers().stream().map(l -> LayerFigures.of(l, context, settings)).toList();
   }
 
   private Outcome outcome(String criterion, double figure, Missing missing) {

@@ -15,7 +15,8 @@ import plyworth.shared.structure.Structure;
 /** Why the seal takes its dwell and has its window: zones and the warming of the interface. */
 final class SealExplanation {
 
-  private static final int STEPS = 800;
+  private static final int CELLS = 40;
+  private static final int STEPS = 240;
   private static final int SHOWN = 80;
 
   private final MachinabilityScorer scorer;
@@ -69,8 +70,7 @@ final class SealExplanation {
     HeatingCurve curve =
         HeatingCurve.of(SealStack.of(state.wall(), settings.contact(), zone, sameWay));
     double coolest =
-        sealing.jawFor(
-            sealing.target(state.initiation()), curve.remaining(machine.dwellS()));
+        sealing.jawFor(sealing.target(state.initiation()), curve.remaining(machine.dwellS()));
     return List.of(
         name,
         sealing.dwell(curve, state.initiation()),
@@ -90,8 +90,7 @@ final class SealExplanation {
     if (state.initiation() < Sealing.NO_SEALANT_C) {
       double target = state.initiation() + settings.marginK();
       series.add(
-          new Series(
-              Text.of("curve.target"), List.of(0.0, duration), List.of(target, target)));
+          new Series(Text.of("curve.target"), List.of(0.0, duration), List.of(target, target)));
     }
     return new Curves(
         Text.of("explain.warming"),
@@ -104,7 +103,7 @@ final class SealExplanation {
   private Series course(String key, SealZone zone, double duration) {
     Conduction.Course course =
         Conduction.of(
-                scorer.layers(structure), settings.contact(), zone, settings.sameWayLap())
+                scorer.layers(structure), settings.contact(), zone, settings.sameWayLap(), CELLS)
             .course(duration, STEPS);
     List<Double> seconds = new ArrayList<>();
     List<Double> temperatures = new ArrayList<>();

@@ -17,8 +17,8 @@ record SealStack(double[] numerator, double[] denominator) {
    *
    * <ul>
    *   <li>One on one: half the stack, insulated at the interface: 1 / a.
-   *   <li>One on three: the middle of the four webs lets no heat pass, so the interface lies between
-   *       a web and the same web turned, insulated behind: d / (a·d + b·c).
+   *   <li>One on three: the middle of the four webs lets no heat pass, so the interface lies
+   *       between a web and the same web turned, insulated behind: d / (a·d + b·c).
    *   <li>One on two: two jaws work on one interface, two webs against one. With the matrices p and
    *       q from either jaw to it, equal temperature and flux there give (p_b + q_b) / (p_a·q_b +
    *       p_b·q_a).
@@ -40,8 +40,7 @@ record SealStack(double[] numerator, double[] denominator) {
         Wall first = (sameWay ? web : web.turned()).behindContact(contact);
         double[] a = Series.products(first.a(), web.a(), first.b(), web.c());
         double[] b = Series.products(first.a(), web.b(), first.b(), web.d());
-        yield new SealStack(
-            Series.sum(b, 1, near.b()), Series.products(a, near.b(), b, near.a()));
+        yield new SealStack(Series.sum(b, 1, near.b()), Series.products(a, near.b(), b, near.a()));
       }
     };
   }

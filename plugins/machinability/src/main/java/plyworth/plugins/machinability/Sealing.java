@@ -38,9 +38,7 @@ final class Sealing {
 
   /** Dwell to bring the interface to the target, s; at most {@link #NEVER_S}. */
   double dwell(HeatingCurve curve, double initiation) {
-    return never(initiation)
-        ? NEVER_S
-        : Math.min(NEVER_S, curve.time(missing(initiation)));
+    return never(initiation) ? NEVER_S : Math.min(NEVER_S, curve.time(missing(initiation)));
   }
 
   /**

@@ -47,7 +47,6 @@ record Settings(
 
   /** The curve where one laminate lies against one. */
   HeatingCurve plain(Wall wall) {
-    return HeatingCurve.of(
-        SealStack.of(wall, contact(), Machine.SealZone.ONE_ON_ONE, sameWayLap));
+    return HeatingCurve.of(SealStack.of(wall, contact(), Machine.SealZone.ONE_ON_ONE, sameWayLap));
   }
 }

@@ -16,10 +16,7 @@ record Wall(double[] a, double[] b, double[] c, double[] d) {
   /** No layer at all. */
   static final Wall NONE =
       new Wall(
-          Series.one(),
-          new double[Series.ORDER + 1],
-          new double[Series.ORDER + 1],
-          Series.one());
+          Series.one(), new double[Series.ORDER + 1], new double[Series.ORDER + 1], Series.one());
 
   /**
    * One homogeneous layer.

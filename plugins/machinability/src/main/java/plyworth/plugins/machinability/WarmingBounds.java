@@ -5,9 +5,9 @@ package plyworth.plugins.machinability;
  * bounds.
  *
  * <p>In the plain zone the missing share θ(t) is the chance that a sum of independent exponential
- * times exceeds t: its Laplace transform is 1/a(s) with real negative roots. Its mean is m = a₁, its
- * slowest time constant at least m − 2·a₂/m, and as such sums age (increasing failure rate), θ ≥
- * exp(−t/m) for t &lt; m and t ≤ m·ln(1/θ)/(1 − θ) (Barlow and Proschan, Mathematical Theory of
+ * times exceeds t: its Laplace transform is 1/a(s) with real negative roots. Its mean is m = a₁,
+ * its slowest time constant at least m − 2·a₂/m, and as such sums age (increasing failure rate), θ
+ * ≥ exp(−t/m) for t &lt; m and t ≤ m·ln(1/θ)/(1 − θ) (Barlow and Proschan, Mathematical Theory of
  * Reliability; from memory). Further webs behind the interface only slow it, and slow it less than
  * their whole heat capacity put at the interface would, which is a sum of the same kind with the
  * mean {@code loaded}. A second hot jaw only speeds it; in one on two the two nearest webs make one
