@@ -11,9 +11,7 @@ import java.util.TreeSet;
  * @param name name on screens
  * @param form physical form
  * @param massG mass in one pack, g
- * @param contents what may attack the inner layer or dust the seal: {@code alcohol}, {@code fat},
- *     {@code acid}, {@code menthol}, {@code perfume}, {@code surfactant}, {@code fines}, {@code
- *     hot-fill}
+ * @param contents what may attack the inner layer or dust the seal, out of {@link #CONTENTS}
  * @param moisture how moisture spoils it; empty when it does not
  * @param oxygen how oxygen spoils it; empty when it does not
  * @param volatileContent what must not escape; empty when nothing can
@@ -26,6 +24,10 @@ public record Product(
     Optional<MoistureLimit> moisture,
     Optional<OxygenLimit> oxygen,
     Optional<VolatileContent> volatileContent) {
+
+  /** The contents that rules speak of. */
+  public static final Set<String> CONTENTS =
+      Set.of("alcohol", "fat", "acid", "menthol", "perfume", "surfactant", "fines", "hot-fill");
 
   /** Physical form of a product. */
   public enum Form {

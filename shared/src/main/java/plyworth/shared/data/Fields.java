@@ -57,9 +57,23 @@ public final class Fields {
     asked.add(key);
     Json value = object.entries().get(key);
     if (value == null) {
-      throw new DataException(place(), "the key \"" + key + "\" is missing", "Add it.");
+      throw new DataException(place(), "the key \"" + key + "\" is missing", inPlaceOf(key));
     }
     return value;
+  }
+
+  private String inPlaceOf(String key) {
+    Set<String> others = new LinkedHashSet<>(object.entries().keySet());
+    others.removeAll(asked);
+    return Spelling.nearest(key, others)
+        .map(other -> "Is \"" + other + "\" meant to be it?")
+        .orElse("Add it.");
+  }
+
+  /** The value of a key that must be there, read by {@code reader}. */
+  public <T> T value(String key, Function<Json, T> reader) {
+    Json value = value(key);
+    return checked(value.place(), () -> reader.apply(value));
   }
 
   /** A text. */
@@ -131,9 +145,13 @@ public final class Fields {
       return Map.of();
     }
     Map<String, T> map = new LinkedHashMap<>();
-    Fields inner = of(value(key));
-    inner.object.entries().forEach((k, v) -> map.put(k, checked(v.place(), () -> reader.apply(v))));
+    entries(value(key)).forEach((k, v) -> map.put(k, checked(v.place(), () -> reader.apply(v))));
     return map;
+  }
+
+  /** The entries of an object used as a map. */
+  public static Map<String, Json> entries(Json json) {
+    return of(json).object.entries();
   }
 
   /** Refuses keys that nobody asked for. */

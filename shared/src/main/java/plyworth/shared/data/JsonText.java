@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.io.JsonEOFException;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -54,16 +55,30 @@ public final class JsonText {
     try (JsonParser parser = FACTORY.createParser(text)) {
       return new JsonText(parser, source).whole();
     } catch (JsonProcessingException e) {
-      JsonLocation at = e.getLocation();
-      Place place =
-          at == null
-              ? Place.wholeOf(source)
-              : new Place(source, at.getLineNr(), at.getColumnNr(), "");
-      throw new DataException(
-          place, "not readable as JSON: " + e.getOriginalMessage(), "Mend or restore the file.");
+      throw unreadable(e, source);
     } catch (IOException e) {
       throw new DataException(Place.wholeOf(source), e.getMessage(), "");
     }
+  }
+
+  private static DataException unreadable(JsonProcessingException e, String source) {
+    JsonLocation at = e.getLocation();
+    Place place =
+        at == null
+            ? Place.wholeOf(source)
+            : new Place(source, at.getLineNr(), at.getColumnNr(), "");
+    if (e instanceof JsonEOFException) {
+      return new DataException(
+          place, "the file ends before the value is complete", "Restore the whole file.");
+    }
+    String message = e.getOriginalMessage();
+    if (message.startsWith("Non-standard token")) {
+      return new DataException(
+          place, "NaN and Infinity are not JSON", "Write null where a figure is unknown.");
+    }
+    String remedy =
+        message.startsWith("Duplicate field") ? "Remove one of the two." : "Mend the file.";
+    return new DataException(place, "not readable as JSON: " + message, remedy);
   }
 
   private Json whole() throws IOException {

@@ -1,5 +1,6 @@
 package plyworth.shared.structure;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -30,7 +31,7 @@ public final class LayerNotation {
       text.append(" !").append(Choice.plain(layer.side()));
     }
     if (!Double.isNaN(layer.coverage())) {
-      text.append(' ').append(number(percent(layer.coverage()))).append(" %");
+      text.append(' ').append(percent(layer.coverage())).append(" %");
     }
     return text.toString();
   }
@@ -71,7 +72,7 @@ public final class LayerNotation {
       } else if (word.startsWith("!")) {
         side = side(text, word.substring(1));
       } else if (i + 1 < words.size() && words.get(i + 1).equals("%")) {
-        coverage = amount(text, word) / 100;
+        coverage = share(text, word);
         i++;
       } else {
         throw wrong(text, "\"" + word + "\" is neither @process, !side nor a coverage in %");
@@ -103,6 +104,14 @@ public final class LayerNotation {
     }
   }
 
+  private static double share(String text, String word) {
+    try {
+      return new BigDecimal(word).movePointLeft(2).doubleValue();
+    } catch (NumberFormatException e) {
+      throw wrong(text, "\"" + word + "\" is not a number");
+    }
+  }
+
   private static Side side(String text, String word) {
     List<String> known = new ArrayList<>();
     for (Side side : Side.values()) {
@@ -115,10 +124,10 @@ public final class LayerNotation {
     throw wrong(text, "\"" + word + "\" is not a side. " + Spelling.suggestion(word, known));
   }
 
-  private static double percent(double coverage) {
-    double percent = coverage * 100;
-    double rounded = Math.rint(percent * 1e9) / 1e9;
-    return rounded / 100 == coverage ? rounded : percent;
+  /** Shifted as a decimal, so that reading gives the same coverage to the last bit. */
+  private static String percent(double coverage) {
+    BigDecimal percent = BigDecimal.valueOf(coverage).movePointRight(2);
+    return percent.stripTrailingZeros().toPlainString();
   }
 
   private static String number(double number) {

@@ -15,7 +15,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.opentest4j.TestAbortedException;
+import plyworth.shared.brief.Brief;
 import plyworth.shared.scoring.PluginConformance;
+import plyworth.shared.scoring.SampleBriefs;
 import plyworth.shared.scoring.SampleStructures;
 import plyworth.shared.scoring.ScoringPlugin;
 import plyworth.shared.structure.LayerNotation;
@@ -75,6 +77,11 @@ class DeviationTest {
             @Override
             protected ScoringPlugin plugin() {
               return plugin;
+            }
+
+            @Override
+            protected List<Brief> briefs() {
+              return List.of(SampleBriefs.sugarStick(), SampleBriefs.alcoholWipe());
             }
 
             @Override

@@ -1,0 +1,69 @@
+package plyworth.shared.store;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import plyworth.shared.data.DataException;
+import plyworth.shared.data.Fields;
+import plyworth.shared.data.Json;
+
+/** Lifts study files of earlier schemas to the current one, step by step. */
+final class Migrations {
+
+  /** Key of the schema number, the first in every file. */
+  static final String KEY = "schema";
+
+  /** Step n lifts schema n to n + 1. */
+  private static final List<UnaryOperator<Json.Obj>> STEPS = List.of(Migrations::nameTheWeighting);
+
+  /** The schema that is written. */
+  static final int CURRENT = STEPS.size();
+
+  private Migrations() {}
+
+  /**
+   * The study in the current schema.
+   *
+   * @throws DataException when the schema number is missing, malformed or newer than this program
+   */
+  static Json lift(Json json) {
+    Fields fields = Fields.of(json);
+    int schema = fields.whole(KEY);
+    if (schema < 0 || schema > CURRENT) {
+      throw new DataException(
+          fields.value(KEY).place(),
+          "the file has schema " + schema + "; this program reads 0 to " + CURRENT,
+          schema > CURRENT ? "Open it with a newer version of Plyworth." : "Mend the number.");
+    }
+    Json.Obj lifted = (Json.Obj) json;
+    for (UnaryOperator<Json.Obj> step : STEPS.subList(schema, CURRENT)) {
+      lifted = step.apply(lifted);
+    }
+    return with(lifted, KEY, new Json.Num(fields.value(KEY).place(), CURRENT));
+  }
+
+  /** Schema 0 knew one set of weights without a name. */
+  private static Json.Obj nameTheWeighting(Json.Obj study) {
+    String name = "General";
+    Json weights = Fields.of(study).value("weights");
+    Map<String, Json> weighting = new LinkedHashMap<>();
+    weighting.put("name", new Json.Text(weights.place(), name));
+    weighting.put("weights", weights);
+    Json.Obj named = new Json.Obj(weights.place(), weighting);
+    Json.Obj lifted = with(study, "weightings", new Json.Arr(weights.place(), List.of(named)));
+    return without(with(lifted, "weighting", new Json.Text(weights.place(), name)), "weights");
+  }
+
+  private static Json.Obj with(Json.Obj object, String key, Json value) {
+    Map<String, Json> entries = new LinkedHashMap<>(object.entries());
+    entries.put(key, value);
+    return new Json.Obj(object.place(), entries);
+  }
+
+  private static Json.Obj without(Json.Obj object, String key) {
+    Map<String, Json> entries = new LinkedHashMap<>(object.entries());
+    entries.remove(key);
+    return new Json.Obj(object.place(), entries);
+  }
+}

@@ -1,0 +1,66 @@
+package plyworth.shared.store;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import plyworth.shared.material.Material;
+import plyworth.shared.material.MaterialLibrary;
+import plyworth.shared.route.Process;
+import plyworth.shared.route.ProcessLibrary;
+import plyworth.shared.structure.Layer;
+import plyworth.shared.structure.LayerNotation;
+import plyworth.shared.study.Study;
+
+/** Gives a study every material and process it uses, so that it opens elsewhere unchanged. */
+final class SelfContained {
+
+  private SelfContained() {}
+
+  static Study of(Study study) {
+    MaterialLibrary library = study.materialsAtHand();
+    Map<String, Material> materials = new TreeMap<>();
+    study.materials().forEach(m -> materials.put(m.id(), m));
+    layers(study).map(l -> library.require(l.material())).forEach(m -> materials.put(m.id(), m));
+    return new Study(
+        study.title(),
+        study.question(),
+        study.brief(),
+        study.positions(),
+        study.rules(),
+        study.baseline(),
+        study.weightings(),
+        study.weighting(),
+        study.valueFunctions(),
+        study.limits(),
+        study.settings(),
+        List.copyOf(materials.values()),
+        processes(study),
+        study.decision(),
+        study.notes());
+  }
+
+  /** Slitting ends every route. */
+  private static List<Process> processes(Study study) {
+    ProcessLibrary library = study.processesAtHand();
+    Map<String, Process> processes = new TreeMap<>();
+    study.processes().forEach(p -> processes.put(p.id(), p));
+    Stream.concat(layers(study).map(Layer::process), Stream.of(ProcessLibrary.SLITTING))
+        .filter(id -> !id.isEmpty())
+        .map(library::require)
+        .forEach(p -> processes.put(p.id(), p));
+    return List.copyOf(processes.values());
+  }
+
+  private static Stream<Layer> layers(Study study) {
+    String decided = study.decision().structure();
+    return Stream.of(
+            study.positions().stream().flatMap(p -> p.options().stream()).map(o -> o.layers()),
+            Stream.of(study.baseline().layers()),
+            Stream.of(decided)
+                .filter(d -> !d.isBlank())
+                .map(d -> LayerNotation.readStructure(d).layers()))
+        .flatMap(lists -> lists)
+        .flatMap(List::stream);
+  }
+}

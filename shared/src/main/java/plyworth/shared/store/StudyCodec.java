@@ -1,0 +1,99 @@
+package plyworth.shared.store;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import plyworth.shared.data.DataException;
+import plyworth.shared.data.Fields;
+import plyworth.shared.data.Json;
+import plyworth.shared.material.Material;
+import plyworth.shared.material.MaterialLibrary;
+import plyworth.shared.route.Process;
+import plyworth.shared.route.ProcessLibrary;
+import plyworth.shared.structure.NeighbourRules;
+import plyworth.shared.study.Decision;
+import plyworth.shared.study.Study;
+
+/** A whole study in the current schema. */
+final class StudyCodec {
+
+  private StudyCodec() {}
+
+  static Study read(Fields fields) {
+    fields.whole(Migrations.KEY);
+    List<Material> materials = fields.objects("materials", MaterialCodec::read);
+    distinct(fields, "materials", materials.stream().map(Material::id).toList());
+    List<Process> processes = fields.objects("processes", ProcessCodec::read);
+    distinct(fields, "processes", processes.stream().map(Process::id).toList());
+    StructureReader reader =
+        new StructureReader(
+            MaterialLibrary.standard().with(materials), ProcessLibrary.standard().with(processes));
+    return new Study(
+        fields.text("title"),
+        fields.text("question", ""),
+        fields.object("brief", BriefCodec::read),
+        fields.objects("positions", reader::position),
+        fields.list("rules", NeighbourRules::read),
+        fields.value("baseline", json -> reader.structure(Fields.text(json))),
+        fields.objects("weightings", PreferenceCodec::weighting),
+        fields.text("weighting"),
+        PreferenceCodec.valueFunctions(fields),
+        fields.objects("limits", PreferenceCodec::limit),
+        PreferenceCodec.settings(fields),
+        materials,
+        processes,
+        fields.has("decision")
+            ? fields.object("decision", f -> decision(f, reader))
+            : Decision.OPEN,
+        fields.text("notes", ""));
+  }
+
+  private static void distinct(Fields fields, String key, List<String> ids) {
+    Set<String> seen = new HashSet<>();
+    for (String id : ids) {
+      if (!seen.add(id)) {
+        throw new DataException(
+            fields.value(key).place(), "\"" + id + "\" stands twice", "Remove one of the two.");
+      }
+    }
+  }
+
+  private static Decision decision(Fields fields, StructureReader reader) {
+    String chosen =
+        fields.value(
+            "structure",
+            json -> {
+              String notation = Fields.text(json);
+              return notation.isBlank() ? "" : reader.structure(notation).toString();
+            });
+    return new Decision(chosen, fields.text("reasons", ""));
+  }
+
+  static Json write(Study study) {
+    return new Entries()
+        .put(Migrations.KEY, Migrations.CURRENT)
+        .put("title", study.title())
+        .put("question", study.question())
+        .put("brief", BriefCodec.write(study.brief()))
+        .put("positions", study.positions(), StructureReader::write)
+        .put("rules", study.rules(), NeighbourRules::write)
+        .put("baseline", study.baseline().toString())
+        .put("weightings", study.weightings(), PreferenceCodec::write)
+        .put("weighting", study.weighting())
+        .put("value_functions", study.valueFunctions(), PreferenceCodec::write)
+        .put("limits", study.limits(), PreferenceCodec::write)
+        .put("settings", study.settings(), PreferenceCodec::write)
+        .put("materials", study.materials(), MaterialCodec::write)
+        .put("processes", study.processes(), ProcessCodec::write)
+        .put("decision", write(study.decision()))
+        .put("notes", study.notes())
+        .json();
+  }
+
+  private static Json write(Decision decision) {
+    return new Entries()
+        .put("structure", decision.structure())
+        .put("reasons", decision.reasons())
+        .json();
+  }
+}

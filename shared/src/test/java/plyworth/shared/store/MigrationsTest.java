@@ -1,0 +1,51 @@
+package plyworth.shared.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import plyworth.shared.data.DataException;
+import plyworth.shared.data.Resources;
+import plyworth.shared.study.Study;
+
+/** One file of every earlier schema is read as it was meant. */
+class MigrationsTest {
+
+  private static final String SCHEMA_0 =
+      Resources.text(MigrationsTest.class, "schema-0.study.json");
+
+  @Test
+  void schema0GetsOneWeightingNamedGeneral() {
+    Study study = StudyFile.read(SCHEMA_0, "schema-0.study.json");
+    assertThat(study.weightings()).hasSize(1);
+    assertThat(study.activeWeighting().name()).isEqualTo("General");
+    assertThat(study.activeWeighting().weights())
+        .isEqualTo(Map.of("barrier/otr", 3.0, "cost/price-per-1000", 1.0));
+    assertThat(study.baseline().layers()).hasSize(5);
+  }
+
+  @Test
+  void everyEarlierSchemaHasATestFile() {
+    for (int schema = 0; schema < Migrations.CURRENT; schema++) {
+      String name = "schema-" + schema + StudyFile.SUFFIX;
+      assertThat(Resources.text(MigrationsTest.class, name)).contains("\"schema\": " + schema);
+    }
+  }
+
+  @Test
+  void liftedStudyIsWrittenInTheCurrentSchema() {
+    String text = StudyFile.write(StudyFile.read(SCHEMA_0, "schema-0.study.json"));
+    assertThat(text.startsWith("{\n  \"schema\": " + Migrations.CURRENT)).isTrue();
+    assertThat(text.contains("\"weightings\"")).isTrue();
+  }
+
+  @Test
+  void faultInAnEarlierSchemaIsSaidWithItsPlace() {
+    String wrong = SCHEMA_0.replace("\"barrier/otr\": 3", "\"barrier/otr\": \"3\"");
+    assertThatThrownBy(() -> StudyFile.read(wrong, "old.study.json"))
+        .isInstanceOf(DataException.class)
+        .hasMessageContaining("old.study.json, line ")
+        .hasMessageContaining("weights.barrier/otr");
+  }
+}

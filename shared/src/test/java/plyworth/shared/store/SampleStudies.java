@@ -1,0 +1,104 @@
+package plyworth.shared.store;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.TreeMap;
+import plyworth.shared.brief.Brief;
+import plyworth.shared.scoring.RandomStructures;
+import plyworth.shared.scoring.SampleBriefs;
+import plyworth.shared.scoring.SampleStructures;
+import plyworth.shared.scoring.ValueFunction;
+import plyworth.shared.structure.Layer;
+import plyworth.shared.structure.NeighbourRules;
+import plyworth.shared.structure.Option;
+import plyworth.shared.structure.Position;
+import plyworth.shared.structure.Structure;
+import plyworth.shared.study.Decision;
+import plyworth.shared.study.Limit;
+import plyworth.shared.study.Study;
+import plyworth.shared.study.Weighting;
+
+/** Invented studies: one to read, and random ones for round trips. */
+final class SampleStudies {
+
+  private SampleStudies() {}
+
+  /** A stick of sugar with foil or metallised film, two weightings, a limit and a note. */
+  static Study sugar() {
+    List<Structure> usual = SampleStructures.usual();
+    return new Study(
+        "Sugar stick",
+        "Can the foil go?",
+        SampleBriefs.sugarStick(),
+        List.of(
+            new Position("Print", List.of(Option.NOTHING, option(usual.get(0), 0, 1))),
+            new Position("Web", List.of(option(usual.get(0), 1, 2))),
+            new Position(
+                "Barrier", List.of(option(usual.get(0), 2, 4), option(usual.get(1), 2, 4)))),
+        NeighbourRules.standard(),
+        usual.get(0),
+        List.of(
+            new Weighting("General", Map.of("barrier/otr", 2.0, "cost/price-per-1000", 1.0)),
+            new Weighting("Purchasing", Map.of("cost/price-per-1000", 1.0))),
+        "Purchasing",
+        Map.of("barrier/otr", ValueFunction.logarithmic(0.01, 1, 10, 0)),
+        List.of(new Limit("barrier/wvtr", Limit.Bound.AT_MOST, 0.5, "agreed with quality")),
+        Map.of("cost", Map.of("margin", 0.15)),
+        List.of(),
+        List.of(),
+        new Decision(usual.get(1).toString(), "Good enough."),
+        "Ask for a trial reel – “soon”.");
+  }
+
+  private static Option option(Structure structure, int from, int to) {
+    return new Option(structure.layers().subList(from, to));
+  }
+
+  /** The readable one for 0, else a random one. */
+  static Study of(long seed) {
+    return seed == 0 ? sugar() : random(seed);
+  }
+
+  /** A study that the seed makes: any of the briefs, random layers, weights and settings. */
+  static Study random(long seed) {
+    Random random = new Random(seed);
+    List<Brief> briefs = SampleBriefs.all();
+    List<Position> positions = new ArrayList<>();
+    for (int i = 0; i <= random.nextInt(5); i++) {
+      positions.add(new Position("Place " + i, List.of(Option.NOTHING, randomOption(random))));
+    }
+    Map<String, Double> weights = new TreeMap<>();
+    Map<String, Double> settings = new TreeMap<>();
+    for (int i = 0; i < random.nextInt(6); i++) {
+      weights.put("plugin/criterion-" + i, random.nextDouble() * Math.pow(10, i - 3));
+      settings.put("setting-" + i, random.nextGaussian() * Math.pow(10, 3 * i - 6));
+    }
+    return new Study(
+        "Study " + seed,
+        "",
+        briefs.get(random.nextInt(briefs.size())),
+        positions,
+        NeighbourRules.standard().subList(0, random.nextInt(5)),
+        RandomStructures.structure(seed),
+        List.of(new Weighting("General", weights)),
+        "General",
+        Map.of(
+            "plugin/criterion-1", ValueFunction.linear(random.nextGaussian() - 9, 0, 1 / 3.0, 1)),
+        List.of(new Limit("a/b", Limit.Bound.AT_LEAST, random.nextGaussian(), "")),
+        Map.of("plugin", settings),
+        List.of(SampleStructures.library().require(SampleStructures.BARE_FILM)),
+        List.of(),
+        Decision.OPEN,
+        "\"quoted\"\n\ttabbed \\ \u2028 µ");
+  }
+
+  private static Option randomOption(Random random) {
+    List<Layer> layers = new ArrayList<>();
+    for (int i = 0; i <= random.nextInt(3); i++) {
+      layers.add(RandomStructures.layer(random));
+    }
+    return new Option(layers);
+  }
+}
