@@ -33,7 +33,7 @@ record Mechanism(Permeant permeant, double allowance) {
     return switch (permeant) {
       case OXYGEN -> "oxygen balance of the pack; series model: Polymer Journal 36 (2004) 386";
       case WATER ->
-          "Labuza's moisture balance, from memory; series model: Polymer Journal 36 (2004) 386";
+          "sorption balance of the pack, from memory; series model: Polymer Journal 36 (2004) 386";
       case ALCOHOL ->
           "Antoine and Wilson equations, from memory; series model: Polymer Journal 36 (2004) 386";
     };

@@ -9,7 +9,7 @@ import plyworth.shared.brief.MoistureLimit;
  * <p>The product stays in equilibrium with the gas around it, so its water activity follows W·m'(a)
  * da/dt = G·p0·(RH − a), with the pack's conductance G in g/(day·Pa). The time between two
  * activities is an integral over the isotherm divided by G: time times conductance is a constant of
- * the brief (Labuza's balance, from memory; any isotherm).
+ * the brief (sorption balance of moisture-sensitive packs, from memory; any isotherm).
  *
  * @param limit the product's limit
  * @param outside relative humidity outside, 0 to 1

@@ -10,7 +10,7 @@
  * flavour loss, humidity that moves the water permeability of a layer.
  *
  * <p>Literature: Polymer Journal 36 (2004) 386 (series model of coextrusions); Journal of Applied
- * Packaging Research 13(2) art. 4 (pinholes in foil); Labuza's moisture balance, GAB isotherms,
+ * Packaging Research 13(2) art. 4 (pinholes in foil); Sorption balance of the pack, GAB isotherms,
  * Antoine and Wilson equations (from memory).
  */
 package plyworth.plugins.barrier;

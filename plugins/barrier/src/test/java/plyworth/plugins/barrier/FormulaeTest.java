@@ -8,9 +8,7 @@ import org.junit.jupiter.api.Test;
 
 class FormulaeTest {
 
-  /**
-   * Published: vapour pressures of the stability zones in mbar, after Grimm (1985), in ICH texts.
-   */
+  /** Published: vapour pressures of the stability zones in mbar, in ICH texts. */
   @Test
   void vapourPressureMeetsThePublishedClimateZones() {
     assertThat(zone(21, 0.45)).isCloseTo(11.2, withPercentage(2)).isCloseTo(11.168, within(0.001));

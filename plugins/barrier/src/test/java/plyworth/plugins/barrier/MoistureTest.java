@@ -19,7 +19,7 @@ class MoistureTest {
     return new MoistureBalance(new MoistureLimit(isotherm, dryG, from, to), outside, P0);
   }
 
-  /** Analytic: Labuza's form for a straight isotherm at 30 °C 75 % RH. */
+  /** Analytic: the logarithmic form for a straight isotherm at 30 °C 75 % RH. */
   @Test
   void straightIsothermGivesTheLogarithmicFormula() {
     double days =
