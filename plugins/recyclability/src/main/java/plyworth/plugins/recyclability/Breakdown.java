@@ -26,7 +26,7 @@ record Breakdown(Structure structure, Case scored, Judge judge, ScoringContext c
     sections.add(shares());
     sections.add(grade());
     judge.region().ifPresent(region -> addRegion(region, sections));
-    sections.addAll(new ChangeNotes(structure, scored, judge, context).notes());
+    sections.addAll(new Changes(structure, scored, judge, context).sections());
     for (String caution : List.of("proxy", "scale", "exempt", "food", "medical", "legal")) {
       sections.add(
           new Note(Text.of("caution." + caution), Text.of("caution." + caution + ".basis")));
@@ -152,7 +152,7 @@ record Breakdown(Structure structure, Case scored, Judge judge, ScoringContext c
       rows.add(
           List.of(
               fee.title(),
-              fee.per1000m2(scored.composition(), category),
+              charged(fee, category),
               fee.currency(),
               fee.status(),
               category.words(),
@@ -169,6 +169,13 @@ record Breakdown(Structure structure, Case scored, Judge judge, ScoringContext c
             "column.source"),
         rows,
         Text.of("fees.basis"));
+  }
+
+  private Object charged(FeeTable fee, Verdict category) {
+    boolean split = !Double.isNaN(fee.plastic());
+    return category.inScope() || split
+        ? fee.per1000m2(scored.composition(), category)
+        : word("word.not-charged");
   }
 
   private static List<Text> columns(String... keys) {

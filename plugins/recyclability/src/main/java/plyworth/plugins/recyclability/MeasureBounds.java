@@ -1,5 +1,7 @@
 package plyworth.plugins.recyclability;
 
+import java.util.Arrays;
+
 /**
  * Bounds of the measures when every component of the state lies between two figures.
  *
@@ -14,6 +16,10 @@ final class MeasureBounds {
   private static final int FOIL = Group.FOIL.ordinal();
   private static final int VAPOUR = Group.VAPOUR.ordinal();
 
+  /** The measure that is the share of a group; null where there is none. */
+  private static final Measure[] SHARES =
+      Arrays.stream(Group.values()).map(MeasureBounds::share).toArray(Measure[]::new);
+
   private MeasureBounds() {}
 
   /**
@@ -25,11 +31,9 @@ final class MeasureBounds {
   static void fill(double[] sl, double[] sh, double[] low, double[] high) {
     double totalLow = total(sl);
     double totalHigh = total(sh);
-    for (Group group : Group.values()) {
-      Measure measure = share(group);
-      if (measure != null) {
-        int k = group.ordinal();
-        span(measure, sl[k], sh[k], totalLow, totalHigh, low, high);
+    for (int k = 0; k < Group.COUNT; k++) {
+      if (SHARES[k] != null) {
+        span(SHARES[k], sl[k], sh[k], totalLow, totalHigh, low, high);
       }
     }
     double plasticLow = sl[PE] + sl[PP] + Measures.otherPlastics(sl);
@@ -54,7 +58,6 @@ final class MeasureBounds {
     sides(sl, sh, plasticLow, plasticHigh, low, high);
   }
 
-  /** The measure that is the share of a group; null when there is none. */
   private static Measure share(Group group) {
     return switch (group) {
       case FIBRE -> Measure.FIBRE;

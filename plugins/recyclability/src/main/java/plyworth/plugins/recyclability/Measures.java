@@ -17,11 +17,12 @@ final class Measures {
     double plastic = pe + pp + other;
     double aluminium = s[Group.FOIL.ordinal()] + s[Group.VAPOUR.ordinal()];
     double total = fibre + plastic + aluminium + s[Group.INK.ordinal()] + s[Group.OTHER.ordinal()];
-    shares(s, total, m);
-    put(m, Measure.NON_FIBRE, (total - fibre) / total);
-    put(m, Measure.PLASTIC_LAYERS, plastic / total);
-    put(m, Measure.POLYOLEFIN, (pe + pp) / total);
-    put(m, Measure.MAIN_POLYOLEFIN, Math.max(pe, pp) / total);
+    double per = 1 / total;
+    shares(s, per, m);
+    put(m, Measure.NON_FIBRE, (total - fibre) * per);
+    put(m, Measure.PLASTIC_LAYERS, plastic * per);
+    put(m, Measure.POLYOLEFIN, (pe + pp) * per);
+    put(m, Measure.MAIN_POLYOLEFIN, Math.max(pe, pp) * per);
     put(m, Measure.VAPOUR_GAUGE, s[Group.VAPOUR.ordinal()] / ALUMINIUM_DENSITY);
     double slack = Condition.TOLERANCE * total;
     boolean paperLeads = fibre > 0 && fibre >= Math.max(plastic, aluminium) - slack;
@@ -31,18 +32,18 @@ final class Measures {
     put(m, Measure.POLYMER_SIDES, sides(s, fibre, plastic));
   }
 
-  private static void shares(double[] s, double total, double[] m) {
-    put(m, Measure.FIBRE, s[Group.FIBRE.ordinal()] / total);
-    put(m, Measure.POLYETHYLENE, s[Group.POLYETHYLENE.ordinal()] / total);
-    put(m, Measure.POLYPROPYLENE, s[Group.POLYPROPYLENE.ordinal()] / total);
-    put(m, Measure.POLYESTER, s[Group.POLYESTER.ordinal()] / total);
-    put(m, Measure.POLYAMIDE, s[Group.POLYAMIDE.ordinal()] / total);
-    put(m, Measure.EVOH, s[Group.EVOH.ordinal()] / total);
-    put(m, Measure.CHLORINATED, s[Group.CHLORINATED.ordinal()] / total);
-    put(m, Measure.FOREIGN_POLYMER, s[Group.FOREIGN.ordinal()] / total);
-    put(m, Measure.FOIL, s[Group.FOIL.ordinal()] / total);
-    put(m, Measure.VAPOUR_METAL, s[Group.VAPOUR.ordinal()] / total);
-    put(m, Measure.INK, s[Group.INK.ordinal()] / total);
+  private static void shares(double[] s, double per, double[] m) {
+    put(m, Measure.FIBRE, s[Group.FIBRE.ordinal()] * per);
+    put(m, Measure.POLYETHYLENE, s[Group.POLYETHYLENE.ordinal()] * per);
+    put(m, Measure.POLYPROPYLENE, s[Group.POLYPROPYLENE.ordinal()] * per);
+    put(m, Measure.POLYESTER, s[Group.POLYESTER.ordinal()] * per);
+    put(m, Measure.POLYAMIDE, s[Group.POLYAMIDE.ordinal()] * per);
+    put(m, Measure.EVOH, s[Group.EVOH.ordinal()] * per);
+    put(m, Measure.CHLORINATED, s[Group.CHLORINATED.ordinal()] * per);
+    put(m, Measure.FOREIGN_POLYMER, s[Group.FOREIGN.ordinal()] * per);
+    put(m, Measure.FOIL, s[Group.FOIL.ordinal()] * per);
+    put(m, Measure.VAPOUR_METAL, s[Group.VAPOUR.ordinal()] * per);
+    put(m, Measure.INK, s[Group.INK.ordinal()] * per);
   }
 
   /** Grammage of all polymers but polyethylene and polypropylene. */

@@ -57,6 +57,7 @@ record RecyclabilityLayerwise(ScoringContext context, Judge judge) implements La
     double[] stateHigh = new double[Ledger.SIZE];
     double[] low = new double[Measure.COUNT];
     double[] high = new double[Measure.COUNT];
+    RuleSet blocking = judge.blocking().orElse(null);
     for (int i = 0; i < block.size; i++) {
       gather(block.stateLow, i, stateLow);
       gather(block.stateHigh, i, stateHigh);
@@ -69,7 +70,6 @@ record RecyclabilityLayerwise(ScoringContext context, Judge judge) implements La
         block.low[c][i] = known ? low[measure] * FACTORS[c] * (1 - ROUNDING) : Double.NaN;
         block.high[c][i] = known ? high[measure] * FACTORS[c] * (1 + ROUNDING) : Double.NaN;
       }
-      RuleSet blocking = judge.blocking().orElse(null);
       block.mustBlock[i] = known && blocking != null && blocking.mustFire(low, high) ? 1 : 0;
       block.mayBlock[i] = blocking != null && (!known || blocking.mayFire(low, high)) ? 1 : 0;
     }

@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import plyworth.shared.scoring.Explanation;
 import plyworth.shared.scoring.Explanation.Note;
+import plyworth.shared.scoring.Explanation.Table;
 
 class InverseDesignTest {
 
@@ -30,20 +31,35 @@ class InverseDesignTest {
   }
 
   @Test
-  void notesSayWhatTheNextGradeTakes() {
-    List<Note> notes = notes(Laminates.PAPER_PE);
-    Note next =
-        notes.stream().filter(n -> n.title().key().equals("change.paper")).findFirst().get();
-    assertThat((Double) next.title().arguments().get(0)).isEqualTo(90, within(1e-9));
-    assertThat((Double) next.title().arguments().get(1)).isEqualTo(135, within(1e-9));
-    assertThat((Double) next.title().arguments().get(3)).isEqualTo(60.0 / 9, within(1e-9));
+  void explanationSaysWhatTheNextGradeTakes() {
+    Table steps =
+        sections(Laminates.PAPER_PE, Table.class).stream()
+            .filter(t -> t.title().key().equals("change.paper"))
+            .findFirst()
+            .get();
+    assertThat(steps.rows().get(0)).containsExactly(80.0, 60.0, 15.0);
+    List<Object> ninety = steps.rows().get(3);
+    assertThat((Double) ninety.get(0)).isEqualTo(90, within(1e-9));
+    assertThat((Double) ninety.get(1)).isEqualTo(135, within(1e-9));
+    assertThat((Double) ninety.get(2)).isEqualTo(60.0 / 9, within(1e-9));
+  }
+
+  @Test
+  void whatDisqualifiesMustGoFirst() {
+    assertThat(sections(Laminates.POLYESTER_FOIL, Note.class))
+        .filteredOn(n -> n.title().key().equals("change.first"))
+        .singleElement()
+        .satisfies(
+            n ->
+                assertThat(n.title().arguments().get(0).toString())
+                    .contains("aluminium foil", "polyester"));
   }
 
   /** With the density 1.19 g/cm³ of the library: 0.05·M₀/(1.19 − 0.05·0.27). */
   @Test
-  void notesBoundTheBarrierGauge() {
+  void explanationBoundsTheBarrierGauge() {
     Note barrier =
-        notes(Laminates.MONO_PE_EVOH).stream()
+        sections(Laminates.MONO_PE_EVOH, Note.class).stream()
             .filter(n -> n.title().key().equals("change.barrier"))
             .findFirst()
             .get();
@@ -53,11 +69,8 @@ class InverseDesignTest {
         .isEqualTo(0.05 * without / (1.19 - 0.05 * 0.27), within(1e-9));
   }
 
-  private static List<Note> notes(String notation) {
+  private static <S> List<S> sections(String notation, Class<S> kind) {
     Explanation explanation = Trial.in("eu").explain(notation);
-    return explanation.sections().stream()
-        .filter(Note.class::isInstance)
-        .map(Note.class::cast)
-        .toList();
+    return explanation.sections().stream().filter(kind::isInstance).map(kind::cast).toList();
   }
 }
