@@ -1,0 +1,26 @@
+package plyworth.workbench.analysis;
+
+import plyworth.shared.scoring.Draw;
+import plyworth.shared.study.Study;
+import plyworth.workbench.host.BoundPlugins;
+import plyworth.workbench.host.PluginCatalog;
+
+/**
+ * A study with the plugins bound to it at the typical figures.
+ *
+ * @param study the study
+ * @param catalog the plugins at hand
+ * @param bound the plugins bound to the study
+ */
+public record Prepared(Study study, PluginCatalog catalog, BoundPlugins bound) {
+
+  /**
+   * Binds the plugins.
+   *
+   * @throws IllegalArgumentException when a plugin cannot score the brief, or a setting is out of
+   *     its bounds
+   */
+  public static Prepared of(Study study, PluginCatalog catalog) {
+    return new Prepared(study, catalog, BoundPlugins.bind(catalog, study, Draw.TYPICAL));
+  }
+}

@@ -1,0 +1,68 @@
+package plyworth.workbench.analysis;
+
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import plyworth.shared.quantity.Range;
+import plyworth.shared.scoring.Assessment;
+import plyworth.shared.scoring.Draw;
+import plyworth.shared.structure.Structure;
+import plyworth.workbench.host.BoundCriterion;
+import plyworth.workbench.host.BoundPlugins;
+
+/**
+ * What each criterion of a finished structure can be while its inputs are uncertain: the middle 90
+ * % of the figures from random draws of every input, around the typical figure.
+ */
+public final class Ranges {
+
+  private static final double TAIL = 0.05;
+
+  private Ranges() {}
+
+  /**
+   * The range of every criterion by full id; unknown where the typical figure is.
+   *
+   * @param draws number of random draws, at least 20
+   * @param seed the draws repeat with the seed
+   */
+  public static Map<String, Range> of(
+      Prepared prepared, Structure structure, int draws, long seed) {
+    Map<String, double[]> samples = new LinkedHashMap<>();
+    Map<String, Assessment> typical = prepared.bound().score(structure);
+    for (BoundCriterion criterion : prepared.bound().criteria()) {
+      samples.put(criterion.id(), new double[draws]);
+    }
+    for (int i = 0; i < draws; i++) {
+      BoundPlugins bound =
+          BoundPlugins.bind(prepared.catalog(), prepared.study(), Draw.random(seed + i));
+      Map<String, Assessment> drawn = bound.score(structure);
+      for (BoundCriterion criterion : bound.criteria()) {
+        samples.get(criterion.id())[i] = figure(bound, drawn, criterion);
+      }
+    }
+    Map<String, Range> ranges = new LinkedHashMap<>();
+    for (BoundCriterion criterion : prepared.bound().criteria()) {
+      double middle = figure(prepared.bound(), typical, criterion);
+      ranges.put(criterion.id(), range(middle, samples.get(criterion.id())));
+    }
+    return ranges;
+  }
+
+  private static double figure(
+      BoundPlugins bound, Map<String, Assessment> assessments, BoundCriterion criterion) {
+    return assessments
+        .get(bound.plugins().get(criterion.plugin()).id())
+        .figure(criterion.criterion().id());
+  }
+
+  private static Range range(double typical, double[] samples) {
+    double[] sorted = Arrays.stream(samples).filter(s -> !Double.isNaN(s)).sorted().toArray();
+    if (Double.isNaN(typical) || sorted.length == 0) {
+      return Range.UNKNOWN;
+    }
+    double low = sorted[(int) (TAIL * (sorted.length - 1))];
+    double high = sorted[(int) Math.ceil((1 - TAIL) * (sorted.length - 1))];
+    return new Range(Math.min(low, typical), typical, Math.max(high, typical));
+  }
+}

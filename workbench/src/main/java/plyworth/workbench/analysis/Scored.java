@@ -1,0 +1,61 @@
+package plyworth.workbench.analysis;
+
+import java.util.List;
+import plyworth.workbench.engine.table.CandidateTable;
+import plyworth.workbench.engine.table.Progress;
+import plyworth.workbench.engine.table.ScoringFault;
+import plyworth.workbench.engine.table.Tabulation;
+import plyworth.workbench.host.PluginCatalog;
+
+/**
+ * A study with every candidate scored, or the first of them when it was cancelled.
+ *
+ * <p>A plugin that fails on the way is left out and the rest is scored again without it; {@link
+ * Compiled#prepared} then holds the catalogue in which it is marked faulty.
+ *
+ * @param compiled the step before, with the plugins that did the work
+ * @param table the figures of all candidates
+ * @param sizeStatement memory the table was foreseen to take, in words
+ * @param seconds time this step took
+ */
+public record Scored(
+    Compiled compiled, CandidateTable table, String sizeStatement, double seconds) {
+
+  /**
+   * Scores the candidates with all processors.
+   *
+   * @param progress told how far it is; may cancel
+   * @throws plyworth.workbench.engine.table.TableTooLargeException when the table does not fit
+   */
+  public static Scored of(Compiled compiled, Progress progress) {
+    Stopwatch watch = new Stopwatch();
+    Compiled working = compiled;
+    while (true) {
+      try {
+        Tabulation tabulation = Tabulation.of(working.paths(), working.prepared().bound());
+        CandidateTable table = tabulation.run(progress);
+        return new Scored(working, table, tabulation.size().statement(), watch.seconds());
+      } catch (ScoringFault fault) {
+        working = without(working, fault);
+      }
+    }
+  }
+
+  private static Compiled without(Compiled compiled, ScoringFault fault) {
+    Prepared before = compiled.prepared();
+    PluginCatalog catalog = before.catalog().faulty(fault.pluginId(), fault.reason());
+    if (catalog.plugins().size() == before.catalog().plugins().size()) {
+      throw fault;
+    }
+    return new Compiled(
+        Prepared.of(before.study(), catalog),
+        compiled.graph(),
+        compiled.paths(),
+        compiled.seconds());
+  }
+
+  /** Plugins that are not part of this result, with their reasons. */
+  public List<plyworth.workbench.host.PluginFault> faults() {
+    return compiled.prepared().catalog().faults();
+  }
+}

@@ -1,0 +1,104 @@
+package plyworth.workbench.chart;
+
+import java.awt.BasicStroke;
+import java.util.function.Function;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.CategoryAxis;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.plot.PlotOrientation;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.category.BarRenderer;
+import org.jfree.chart.renderer.category.StandardBarPainter;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.data.category.DefaultCategoryDataset;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
+import plyworth.shared.scoring.Explanation;
+import plyworth.shared.scoring.Text;
+
+/** Renders the bars and curves of an explanation. */
+public final class ExplanationChart {
+
+  private static final float[][] DASHES = {{1f, 0f}, {7f, 4f}, {2f, 3f}, {9f, 3f, 2f, 3f}};
+
+  private ExplanationChart() {}
+
+  /** Bars; unknown lengths are left out. */
+  public static JFreeChart bars(Explanation.Bars bars, ChartTheme theme) {
+    DefaultCategoryDataset data = new DefaultCategoryDataset();
+    for (int i = 0; i < bars.labels().size(); i++) {
+      double length = bars.lengths().get(i);
+      data.addValue(Double.isNaN(length) ? null : length, "", i + 1 + "  " + bars.labels().get(i));
+    }
+    BarRenderer renderer = new BarRenderer();
+    renderer.setBarPainter(new StandardBarPainter());
+    renderer.setShadowVisible(false);
+    renderer.setSeriesPaint(0, PartPaint.hue(0));
+    CategoryAxis names = new CategoryAxis();
+    names.setTickLabelFont(theme.font());
+    names.setTickLabelPaint(theme.text());
+    names.setMaximumCategoryLabelWidthRatio(0.5f);
+    CategoryPlot plot = new CategoryPlot(data, names, axis(bars.unit(), theme), renderer);
+    plot.setOrientation(PlotOrientation.HORIZONTAL);
+    plot.setBackgroundPaint(theme.background());
+    plot.setRangeGridlinePaint(theme.grid());
+    plot.setOutlineVisible(false);
+    return framed(new JFreeChart(null, theme.font(), plot, false), theme);
+  }
+
+  /**
+   * Curves, told apart by dash as well as by hue.
+   *
+   * @param said makes a sentence of a text
+   */
+  public static JFreeChart curves(
+      Explanation.Curves curves, Function<Text, String> said, ChartTheme theme) {
+    XYSeriesCollection data = new XYSeriesCollection();
+    XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
+    for (int s = 0; s < curves.series().size(); s++) {
+      Explanation.Series series = curves.series().get(s);
+      XYSeries points = new XYSeries(s + 1 + "  " + said.apply(series.name()), false, true);
+      for (int i = 0; i < series.x().size(); i++) {
+        points.add(series.x().get(i), series.y().get(i));
+      }
+      data.addSeries(points);
+      renderer.setSeriesPaint(s, PartPaint.hue(s == 0 ? 4 : s));
+      renderer.setSeriesStroke(
+          s,
+          new BasicStroke(
+              2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1f, DASHES[s % DASHES.length], 0));
+    }
+    XYPlot plot =
+        new XYPlot(
+            data,
+            axis(said.apply(curves.x()), theme),
+            axis(said.apply(curves.y()), theme),
+            renderer);
+    plot.setBackgroundPaint(theme.background());
+    plot.setDomainGridlinePaint(theme.grid());
+    plot.setRangeGridlinePaint(theme.grid());
+    plot.setOutlineVisible(false);
+    JFreeChart chart = new JFreeChart(null, theme.font(), plot, true);
+    chart.getLegend().setItemFont(theme.font());
+    chart.getLegend().setItemPaint(theme.text());
+    chart.getLegend().setBackgroundPaint(theme.background());
+    return framed(chart, theme);
+  }
+
+  private static NumberAxis axis(String label, ChartTheme theme) {
+    NumberAxis axis = new NumberAxis(label);
+    axis.setAutoRangeIncludesZero(false);
+    axis.setTickLabelFont(theme.font());
+    axis.setLabelFont(theme.font());
+    axis.setTickLabelPaint(theme.text());
+    axis.setLabelPaint(theme.text());
+    axis.setAxisLinePaint(theme.grid());
+    return axis;
+  }
+
+  private static JFreeChart framed(JFreeChart chart, ChartTheme theme) {
+    chart.setBackgroundPaint(theme.background());
+    return chart;
+  }
+}

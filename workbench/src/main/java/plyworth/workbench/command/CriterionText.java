@@ -1,0 +1,51 @@
+package plyworth.workbench.command;
+
+import java.util.List;
+import java.util.Locale;
+import plyworth.shared.scoring.Criterion;
+import plyworth.shared.scoring.ScoringPlugin;
+import plyworth.shared.scoring.Text;
+import plyworth.workbench.analysis.Ranked;
+import plyworth.workbench.host.BoundCriterion;
+import plyworth.workbench.host.Digits;
+import plyworth.workbench.host.Sentences;
+import plyworth.workbench.ranking.Weighed;
+
+/** How criteria and their figures are written for people. */
+final class CriterionText {
+
+  private CriterionText() {}
+
+  /** Full id, title, unit and conditions. */
+  static String named(Ranked ranked, int index) {
+    BoundCriterion bound = ranked.ranking().model().criteria().get(index).criterion();
+    Criterion criterion = bound.criterion();
+    StringBuilder text = new StringBuilder(bound.id()).append(": ");
+    text.append(Sentences.of(plugin(ranked, bound), criterion.title(), Locale.ENGLISH));
+    if (!criterion.unit().isEmpty() && !criterion.unit().equals("1")) {
+      text.append(", ").append(criterion.unit());
+    }
+    if (!criterion.conditions().isEmpty()) {
+      text.append(" at ").append(criterion.conditions());
+    }
+    return text.toString();
+  }
+
+  static String shortName(Weighed weighed) {
+    return weighed.criterion().criterion().id();
+  }
+
+  /** A figure with three digits, or the name of its class. */
+  static String figure(Ranked ranked, Weighed weighed, double figure) {
+    List<Text> classes = weighed.criterion().criterion().classes();
+    if (classes.isEmpty() || Double.isNaN(figure)) {
+      return Digits.sensible(figure);
+    }
+    ScoringPlugin plugin = plugin(ranked, weighed.criterion());
+    return Sentences.of(plugin, classes.get((int) figure), Locale.ENGLISH);
+  }
+
+  static ScoringPlugin plugin(Ranked ranked, BoundCriterion criterion) {
+    return ranked.scored().compiled().prepared().bound().plugins().get(criterion.plugin()).plugin();
+  }
+}

@@ -1,0 +1,117 @@
+package plyworth.workbench.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import plyworth.workbench.host.PluginCatalog;
+
+/** The program on the command line; without a command it opens the window. */
+@Command(
+    name = "plyworth",
+    mixinStandardHelpOptions = true,
+    versionProvider = Plyworth.Version.class,
+    synopsisSubcommandLabel = "[COMMAND]",
+    description = "Trade-off studies of flexible-packaging structures.",
+    footer = {
+      "",
+      "Without a command the window opens, on STUDY or on an example.",
+      "Results are screening estimates; the tests that settle a figure are named beside it."
+    },
+    subcommands = {
+      RankCommand.class,
+      ScoreCommand.class,
+      ExplainCommand.class,
+      CheckCommand.class,
+      PluginsCommand.class
+    })
+public final class Plyworth implements Callable<Integer> {
+
+  /** Opens the window. */
+  @FunctionalInterface
+  public interface Opener {
+    /**
+     * Opens the window on a study.
+     *
+     * @param study file of the study
+     * @return exit code
+     */
+    int open(Path study, PluginCatalog catalog);
+  }
+
+  @Spec private CommandSpec spec;
+
+  @Option(
+      names = "--plugins",
+      paramLabel = "FOLDER",
+      scope = CommandLine.ScopeType.INHERIT,
+      description = "Folder the plugins are loaded from.")
+  private Path pluginFolder;
+
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "STUDY",
+      description = "Study file to open in the window.")
+  private Path study;
+
+  private final Workplace workplace;
+  private final Opener opener;
+
+  private Plyworth(Workplace workplace, Opener opener) {
+    this.workplace = workplace;
+    this.opener = opener;
+  }
+
+  /**
+   * Runs the program.
+   *
+   * @return exit code: 0 done, 1 a fault of ours, 2 the input is wrong
+   */
+  public static int run(
+      Workplace workplace, Opener opener, PrintWriter out, PrintWriter err, String... arguments) {
+    return new CommandLine(new Plyworth(workplace, opener))
+        .setOut(out)
+        .setErr(err)
+        .setUsageHelpAutoWidth(true)
+        .setCaseInsensitiveEnumValuesAllowed(true)
+        .setExecutionExceptionHandler(Failures::onExecution)
+        .setParameterExceptionHandler(Failures::onParameters)
+        .execute(arguments);
+  }
+
+  @Override
+  public Integer call() {
+    if (study == null && !workplace.hasExample()) {
+      throw new IllegalArgumentException(
+          "the example " + workplace.example() + " is missing. Name a study file.");
+    }
+    return opener.open(study == null ? workplace.example() : study, catalog());
+  }
+
+  /** The plugins at hand. */
+  PluginCatalog catalog() {
+    return PluginCatalog.load(pluginFolder == null ? workplace.plugins() : pluginFolder);
+  }
+
+  PrintWriter out() {
+    return spec.commandLine().getOut();
+  }
+
+  PrintWriter err() {
+    return spec.commandLine().getErr();
+  }
+
+  /** Version from the jar. */
+  static final class Version implements CommandLine.IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      String version = Plyworth.class.getPackage().getImplementationVersion();
+      return new String[] {"plyworth " + (version == null ? "(not packaged)" : version)};
+    }
+  }
+}

@@ -1,0 +1,124 @@
+package plyworth.workbench.command;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import plyworth.shared.scoring.Finding;
+import plyworth.shared.structure.Structure;
+import plyworth.workbench.analysis.Ranked;
+import plyworth.workbench.analysis.Sheet;
+import plyworth.workbench.host.Digits;
+import plyworth.workbench.ranking.GroupCounts;
+import plyworth.workbench.ranking.RankedCandidate;
+import plyworth.workbench.ranking.Valuation;
+import plyworth.workbench.ranking.Weighed;
+
+/** Prints a ranking for people. */
+final class RankingText {
+
+  private final Ranked ranked;
+  private final PrintWriter out;
+  private final List<Weighed> criteria;
+  private final int[] shown;
+
+  private RankingText(Ranked ranked, PrintWriter out) {
+    this.ranked = ranked;
+    this.out = out;
+    criteria = ranked.ranking().model().criteria();
+    shown = IntStream.range(0, criteria.size()).filter(c -> criteria.get(c).counts()).toArray();
+  }
+
+  static void print(Ranked ranked, PrintWriter out) {
+    RankingText text = new RankingText(ranked, out);
+    text.head();
+    text.table();
+    text.baseline();
+    out.println();
+    out.println("Screening estimates; explain shows the formula and the test behind each figure.");
+  }
+
+  private void head() {
+    out.println(ranked.study().title());
+    out.println(ranked.study().question());
+    out.println();
+    out.println("Weighting \"" + ranked.study().weighting() + "\":");
+    for (int c : shown) {
+      Weighed weighed = criteria.get(c);
+      out.printf(
+          Locale.ROOT, "  %5.1f %%  %s%n", 100 * weighed.weight(), CriterionText.named(ranked, c));
+    }
+    double sharedOut = ranked.ranking().model().sharedOut();
+    if (sharedOut > 0) {
+      out.printf(
+          Locale.ROOT,
+          "  (%.1f %% of the weight stood on criteria that cannot count here; it is shared out)%n",
+          100 * sharedOut);
+    }
+    GroupCounts counts = ranked.ranking().counts();
+    out.printf(
+        Locale.ROOT,
+        "%n%,d candidates: %,d ranked, %,d blocked, %,d excluded by limits, %,d cannot be judged%n%n",
+        counts.total(),
+        counts.ranked(),
+        counts.blocked(),
+        counts.excluded(),
+        counts.cannotBeJudged() + counts.open());
+  }
+
+  private void table() {
+    List<String> header = new ArrayList<>(List.of("rank", "value"));
+    for (int c : shown) {
+      header.add(CriterionText.shortName(criteria.get(c)));
+    }
+    List<List<String>> rows = new ArrayList<>();
+    List<String> structures = new ArrayList<>();
+    for (RankedCandidate candidate : ranked.best()) {
+      Structure structure = ranked.structure(candidate.path());
+      rows.add(row(Integer.toString(rows.size() + 1), candidate.valuation()));
+      structures.add(structure.toString());
+    }
+    rows.add(row("today", ranked.baseline().valuation()));
+    structures.add(ranked.baseline().structure().toString());
+    TextColumns.print(out, header, rows, structures);
+  }
+
+  private List<String> row(String rank, Valuation valuation) {
+    List<String> cells = new ArrayList<>();
+    cells.add(rank);
+    String value = String.format(Locale.ROOT, "%.3f", valuation.value());
+    boolean open = valuation.valueHigh() - valuation.value() > 1e-9;
+    cells.add(
+        open ? value + "–" + String.format(Locale.ROOT, "%.3f", valuation.valueHigh()) : value);
+    for (int c : shown) {
+      cells.add(CriterionText.figure(ranked, criteria.get(c), valuation.parts().get(c).low()));
+    }
+    return cells;
+  }
+
+  private void baseline() {
+    Sheet today = ranked.baseline();
+    out.println();
+    out.println(
+        "Today's structure is "
+            + switch (today.group()) {
+              case RANKED -> "free of blocks, rank " + rankOfBaseline();
+              case BLOCKED -> "blocked:";
+              case EXCLUDED -> "excluded by a limit";
+              default -> "not to be judged: data is missing";
+            });
+    today.remarks().stream()
+        .filter(r -> r.finding().level() != Finding.Level.INFORMS)
+        .forEach(r -> out.println("  " + FindingText.of(ranked, r)));
+  }
+
+  private String rankOfBaseline() {
+    long before = ranked.ranking().worthMoreThan(ranked.baseline().valuation().value());
+    return String.format(Locale.ROOT, "%,d by value (%s)", before + 1, value());
+  }
+
+  private String value() {
+    return Digits.sensible(ranked.baseline().valuation().value());
+  }
+}

@@ -1,0 +1,40 @@
+package plyworth.workbench.command;
+
+import java.io.PrintWriter;
+import java.util.Locale;
+import plyworth.workbench.analysis.Ranked;
+
+/** Prints how much work a ranking was. */
+final class TimingText {
+
+  private static final double MEBIBYTE = 1024.0 * 1024.0;
+
+  private TimingText() {}
+
+  static void print(Ranked ranked, PrintWriter out) {
+    long rows = ranked.scored().table().rows();
+    double scoring = ranked.scored().seconds();
+    Runtime runtime = Runtime.getRuntime();
+    out.printf(Locale.ROOT, "%nprocessors            %d%n", runtime.availableProcessors());
+    out.printf(
+        Locale.ROOT,
+        "graph                 %,d nodes, %,d edges, %.3f s%n",
+        ranked.scored().compiled().paths().nodes(),
+        ranked.scored().compiled().paths().edges(),
+        ranked.scored().compiled().seconds());
+    out.printf(
+        Locale.ROOT,
+        "scored                %,d candidates, %.3f s, %,.0f candidates/s%n",
+        rows,
+        scoring,
+        rows / scoring);
+    out.printf(Locale.ROOT, "ranked                %.3f s%n", ranked.seconds());
+    out.printf("table                 %s%n", ranked.scored().sizeStatement());
+    out.printf(
+        Locale.ROOT,
+        "heap in use           %.0f MiB of %.0f MiB%n",
+        (runtime.totalMemory() - runtime.freeMemory()) / MEBIBYTE,
+        runtime.maxMemory() / MEBIBYTE);
+    out.flush();
+  }
+}

@@ -1,0 +1,67 @@
+package plyworth.workbench.desktop;
+
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javax.swing.SwingUtilities;
+
+/**
+ * Work off the event thread where the latest request wins: a new one cancels the one under way, and
+ * only its own result is shown.
+ */
+final class Background {
+
+  private final ExecutorService worker =
+      Executors.newSingleThreadExecutor(
+          task -> {
+            Thread thread = new Thread(task, "plyworth-background");
+            thread.setDaemon(true);
+            return thread;
+          });
+  private final AtomicLong latest = new AtomicLong();
+
+  /**
+   * Runs {@code work} later; {@code done} or {@code failed} then run on the event thread, unless a
+   * newer request came or it was cancelled.
+   *
+   * @param work takes whether it is cancelled
+   */
+  <T> void run(
+      Function<BooleanSupplier, T> work, Consumer<T> done, Consumer<RuntimeException> failed) {
+    long mine = latest.incrementAndGet();
+    BooleanSupplier stale = () -> latest.get() != mine;
+    worker.execute(
+        () -> {
+          if (stale.getAsBoolean()) {
+            return;
+          }
+          try {
+            T result = work.apply(stale);
+            show(stale, () -> done.accept(result));
+          } catch (RuntimeException e) {
+            show(stale, () -> failed.accept(e));
+          } catch (OutOfMemoryError e) {
+            show(
+                stale,
+                () -> failed.accept(new IllegalStateException("the memory does not suffice", e)));
+          }
+        });
+  }
+
+  /** Forgets what is under way. */
+  void cancel() {
+    latest.incrementAndGet();
+  }
+
+  private static void show(BooleanSupplier stale, Runnable result) {
+    SwingUtilities.invokeLater(
+        () -> {
+          if (!stale.getAsBoolean()) {
+            result.run();
+          }
+        });
+  }
+}

@@ -1,0 +1,146 @@
+package plyworth.workbench.desktop;
+
+import java.awt.BorderLayout;
+import javax.swing.BorderFactory;
+import javax.swing.JComponent;
+import javax.swing.JEditorPane;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import plyworth.shared.brief.Brief;
+import plyworth.shared.brief.Machine;
+import plyworth.shared.brief.Pack;
+import plyworth.shared.brief.Product;
+import plyworth.shared.data.Choice;
+import plyworth.shared.study.Study;
+import plyworth.workbench.host.Digits;
+
+/** The brief in words. */
+final class BriefView implements View {
+
+  private final JEditorPane text = new JEditorPane("text/html", "");
+  private final JPanel panel = new JPanel(new BorderLayout());
+  private Study shown;
+
+  BriefView() {
+    text.setName("brief");
+    text.setEditable(false);
+    text.putClientProperty(JEditorPane.HONOR_DISPLAY_PROPERTIES, true);
+    text.setBorder(BorderFactory.createEmptyBorder(10, 14, 10, 14));
+    text.getAccessibleContext().setAccessibleName(Words.of("view.brief"));
+    panel.add(new JScrollPane(text), BorderLayout.CENTER);
+  }
+
+  @Override
+  public JComponent component() {
+    return panel;
+  }
+
+  @Override
+  public void show(Session session) {
+    if (session.study() != shown) {
+      shown = session.study();
+      text.setText(html(shown));
+      text.setCaretPosition(0);
+    }
+  }
+
+  private static String html(Study study) {
+    StringBuilder html = new StringBuilder("<html><table cellpadding='4'>");
+    line(html, "brief.question", study.question());
+    product(html, study.brief().product());
+    Brief brief = study.brief();
+    line(html, "brief.climate", Words.of("brief.climate.value", brief.climate().name()));
+    line(
+        html,
+        "brief.shelf-life",
+        Words.of("brief.shelf-life.value", Digits.sensible(brief.shelfLifeDays())));
+    Pack pack = brief.pack();
+    line(
+        html,
+        "brief.pack",
+        Words.of(
+            "brief.pack.value",
+            Choice.plain(pack.format()).replace('-', ' '),
+            Digits.sensible(pack.widthMm()),
+            Digits.sensible(pack.lengthMm()),
+            Digits.sensible(pack.sealWidthMm())));
+    Machine machine = brief.machine();
+    line(
+        html,
+        "brief.machine",
+        Words.of(
+            "brief.machine.value",
+            machine.name(),
+            machine.lanes(),
+            Digits.sensible(machine.jawC()),
+            Digits.sensible(machine.dwellS())));
+    line(
+        html,
+        "brief.market",
+        Words.of(
+            "brief.market.value",
+            brief.market().region(),
+            Integer.toString(brief.market().launchYear()),
+            Integer.toString(brief.market().endYear())));
+    line(
+        html,
+        "brief.order",
+        Words.of(
+            "brief.order.value",
+            Digits.sensible(brief.order().packs()),
+            Digits.sensible(brief.order().orders()),
+            Digits.sensible(brief.order().newColours())));
+    line(html, "brief.notes", study.notes().isEmpty() ? Words.of("brief.none") : study.notes());
+    return html.append("</table></html>").toString();
+  }
+
+  private static void product(StringBuilder html, Product product) {
+    line(html, "brief.product", product.name() + ", " + Digits.sensible(product.massG()) + " g");
+    String contents = String.join(", ", product.contents());
+    line(html, "brief.contents", contents.isEmpty() ? Words.of("brief.none") : contents);
+    product
+        .moisture()
+        .ifPresent(
+            m ->
+                line(
+                    html,
+                    "brief.moisture",
+                    Words.of(
+                        "brief.moisture.value",
+                        Digits.sensible(m.criticalActivity()),
+                        Digits.sensible(m.initialActivity()),
+                        Digits.sensible(m.dryMassG()))));
+    product
+        .oxygen()
+        .ifPresent(
+            o ->
+                line(
+                    html,
+                    "brief.oxygen",
+                    Words.of(
+                        "brief.oxygen.value",
+                        Digits.sensible(o.uptakePpm()),
+                        Digits.sensible(o.headspacePercent()))));
+    product
+        .volatileContent()
+        .ifPresent(
+            v ->
+                line(
+                    html,
+                    "brief.volatile",
+                    Words.of(
+                        "brief.volatile.value",
+                        v.substance(),
+                        Digits.sensible(100 * v.massFraction()),
+                        Digits.sensible(v.chargeG()),
+                        Digits.sensible(v.allowedLossPercent()))));
+  }
+
+  private static void line(StringBuilder html, String key, String value) {
+    html.append("<tr><td valign='top'><b>")
+        .append(Html.escaped(Words.of(key)))
+        .append("</b></td><td>")
+        .append(Html.escaped(value))
+        .append("</td></tr>");
+  }
+}

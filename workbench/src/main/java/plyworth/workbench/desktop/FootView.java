@@ -1,0 +1,61 @@
+package plyworth.workbench.desktop;
+
+import java.awt.BorderLayout;
+import java.awt.Color;
+import java.awt.FlowLayout;
+import javax.swing.Action;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JProgressBar;
+import javax.swing.UIManager;
+
+/** The foot of the window: what is known, what is being done, and a button to stop it. */
+final class FootView implements View {
+
+  private static final int FULL = 1000;
+
+  private final JPanel panel = new JPanel(new BorderLayout(12, 0));
+  private final JLabel message = new JLabel(" ");
+  private final JProgressBar progress = new JProgressBar(0, FULL);
+  private final JPanel work = new JPanel(new FlowLayout(FlowLayout.TRAILING, 8, 0));
+
+  FootView(Action stop) {
+    message.setName("status");
+    progress.setName("progress");
+    JButton button = new JButton(stop);
+    button.setName("stop");
+    work.add(progress);
+    work.add(button);
+    JLabel caution = new JLabel(Words.of("caution"));
+    caution.setName("caution");
+    caution.putClientProperty("FlatLaf.styleClass", "small");
+    JPanel lines = new JPanel(new BorderLayout());
+    lines.add(message, BorderLayout.NORTH);
+    lines.add(caution, BorderLayout.SOUTH);
+    panel.setBorder(BorderFactory.createEmptyBorder(6, 12, 6, 12));
+    panel.add(lines, BorderLayout.CENTER);
+    panel.add(work, BorderLayout.EAST);
+  }
+
+  @Override
+  public JComponent component() {
+    return panel;
+  }
+
+  @Override
+  public void show(Session session) {
+    String text = session.stage().map(Pipeline.Stage::text).orElse(session.message());
+    message.setText(text.isEmpty() ? " " : text);
+    message.setToolTipText(text);
+    Color plain = UIManager.getColor("Label.foreground");
+    Color error = UIManager.getColor("Actions.Red");
+    message.setForeground(session.failed() && error != null ? error : plain);
+    work.setVisible(session.scoring());
+    double share = session.stage().map(Pipeline.Stage::share).orElse(-1.0);
+    progress.setIndeterminate(share < 0);
+    progress.setValue((int) (share * FULL));
+  }
+}

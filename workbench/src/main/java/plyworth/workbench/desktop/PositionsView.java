@@ -1,0 +1,87 @@
+package plyworth.workbench.desktop;
+
+import java.awt.BorderLayout;
+import java.math.BigInteger;
+import java.util.List;
+import java.util.Locale;
+import javax.swing.BorderFactory;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.SwingConstants;
+import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.table.DefaultTableModel;
+import plyworth.shared.structure.Option;
+import plyworth.shared.structure.Position;
+import plyworth.workbench.engine.graph.CandidateGraph;
+
+/** The positions with their options, and how many candidates use each. */
+final class PositionsView implements View {
+
+  private final JTable table = new JTable();
+  private final JPanel panel = new JPanel(new BorderLayout());
+  private CandidateGraph shown;
+
+  PositionsView() {
+    table.setName("positions");
+    table.setFillsViewportHeight(true);
+    table.getAccessibleContext().setAccessibleName(Words.of("view.positions"));
+    JLabel note = new JLabel(Words.of("positions.note"));
+    note.setBorder(BorderFactory.createEmptyBorder(8, 10, 8, 10));
+    panel.add(note, BorderLayout.NORTH);
+    panel.add(new JScrollPane(table), BorderLayout.CENTER);
+  }
+
+  @Override
+  public JComponent component() {
+    return panel;
+  }
+
+  @Override
+  public void show(Session session) {
+    session
+        .ranked()
+        .map(ranked -> ranked.scored().compiled().graph())
+        .filter(graph -> graph != shown)
+        .ifPresent(graph -> fill(graph, session.study().positions()));
+  }
+
+  private void fill(CandidateGraph graph, List<Position> positions) {
+    shown = graph;
+    DefaultTableModel model =
+        new DefaultTableModel(
+            new Object[] {
+              Words.of("positions.position"),
+              Words.of("positions.option"),
+              Words.of("positions.count")
+            },
+            0) {
+          private static final long serialVersionUID = 1L;
+
+          @Override
+          public boolean isCellEditable(int row, int column) {
+            return false;
+          }
+        };
+    List<List<BigInteger>> counts = graph.optionCounts();
+    for (int p = 0; p < positions.size(); p++) {
+      List<Option> options = positions.get(p).options();
+      for (int o = 0; o < options.size(); o++) {
+        model.addRow(
+            new Object[] {
+              o == 0 ? p + 1 + "  " + positions.get(p).title() : "",
+              options.get(o).toString(),
+              String.format(Locale.ROOT, "%,d", counts.get(p).get(o))
+            });
+      }
+    }
+    table.setModel(model);
+    DefaultTableCellRenderer right = new DefaultTableCellRenderer();
+    right.setHorizontalAlignment(SwingConstants.RIGHT);
+    table.getColumnModel().getColumn(2).setCellRenderer(right);
+    table.getColumnModel().getColumn(0).setPreferredWidth(140);
+    table.getColumnModel().getColumn(1).setPreferredWidth(420);
+  }
+}
