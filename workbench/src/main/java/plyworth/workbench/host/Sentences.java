@@ -1,12 +1,16 @@
 package plyworth.workbench.host;
 
+import java.text.Format;
 import java.text.MessageFormat;
 import java.util.Locale;
 import java.util.MissingResourceException;
 import plyworth.shared.scoring.ScoringPlugin;
 import plyworth.shared.scoring.Text;
 
-/** Makes sentences of a plugin's texts. */
+/**
+ * Makes sentences of a plugin's texts. A number is written with sensible digits unless the sentence
+ * names a format of its own.
+ */
 public final class Sentences {
 
   private Sentences() {}
@@ -19,11 +23,15 @@ public final class Sentences {
     } catch (MissingResourceException e) {
       return text.key();
     }
-    Object[] arguments = text.arguments().stream().map(Sentences::argument).toArray();
-    return new MessageFormat(pattern, locale).format(arguments);
-  }
-
-  private static Object argument(Object argument) {
-    return argument instanceof Number number ? Digits.sensible(number.doubleValue()) : argument;
+    MessageFormat format = new MessageFormat(pattern, locale);
+    Format[] own = format.getFormatsByArgumentIndex();
+    Object[] arguments = text.arguments().toArray();
+    for (int i = 0; i < arguments.length; i++) {
+      boolean plain = i >= own.length || own[i] == null;
+      if (plain && arguments[i] instanceof Number number) {
+        arguments[i] = Digits.sensible(number.doubleValue());
+      }
+    }
+    return format.format(arguments);
   }
 }
