@@ -78,7 +78,8 @@ class HouseRulesTest {
     "plyworth.plugins.barrier, 10",
     "plyworth.plugins.cost, 10",
     "plyworth.plugins.recyclability, 10",
-    "plyworth.plugins.printmethod, 10"
+    "plyworth.plugins.printmethod, 10",
+    "plyworth.plugins.machinability, 10"
   })
   void everyModuleIsSeen(String module, int fewest) {
     assertThat(CLASSES.stream().filter(c -> c.getPackageName().startsWith(module)))

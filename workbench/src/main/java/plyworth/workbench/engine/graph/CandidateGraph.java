@@ -34,6 +34,7 @@ public final class CandidateGraph {
   private final Graph<CandidateNode, DefaultEdge> graph =
       new SimpleDirectedGraph<>(DefaultEdge.class);
   private final List<CandidateNode> nodes = new ArrayList<>();
+  private final List<List<CandidateNode>> successors = new ArrayList<>();
 
   private CandidateGraph(List<Position> positions, LayerAlphabet alphabet) {
     this.positions = List.copyOf(positions);
@@ -101,6 +102,11 @@ public final class CandidateGraph {
       }
     }
     Collections.reverse(nodes);
+    nodes.forEach(node -> successors.add(inStudyOrder(Graphs.successorListOf(graph, node))));
+  }
+
+  private static List<CandidateNode> inStudyOrder(List<CandidateNode> nodes) {
+    return nodes.stream().sorted(Comparator.comparingInt(CandidateNode::layerNumber)).toList();
   }
 
   /** All nodes in topological order, the outside first. */
@@ -115,9 +121,7 @@ public final class CandidateGraph {
 
   /** The nodes that may follow a node, in study order of their layers. */
   public List<CandidateNode> successors(CandidateNode node) {
-    return Graphs.successorListOf(graph, node).stream()
-        .sorted(Comparator.comparingInt(CandidateNode::layerNumber))
-        .toList();
+    return successors.get(node.number());
   }
 
   /** The exact number of candidates. */

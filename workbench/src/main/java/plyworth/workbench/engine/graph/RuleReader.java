@@ -20,7 +20,9 @@ sealed interface RuleReader {
   int after(int memory, int layer);
 
   /** Whether the rule forbids that the list ends after what was read. */
-  boolean forbidsEnd(int memory);
+  default boolean forbidsEnd(int memory) {
+    return false;
+  }
 
   /** The reader of a rule. */
   static RuleReader of(NeighbourRule rule, LayerAlphabet layers) {
@@ -55,11 +57,6 @@ sealed interface RuleReader {
     public int after(int memory, int layer) {
       return outer.get(layer) ? 1 : 0;
     }
-
-    @Override
-    public boolean forbidsEnd(int memory) {
-      return false;
-    }
   }
 
   /** Remembers whether the last web is the outer one and no bond stands since. */
@@ -75,11 +72,6 @@ sealed interface RuleReader {
         return outer.get(layer) ? 1 : 0;
       }
       return bonds.get(layer) ? 0 : memory;
-    }
-
-    @Override
-    public boolean forbidsEnd(int memory) {
-      return false;
     }
   }
 
@@ -98,11 +90,6 @@ sealed interface RuleReader {
       }
       return memory == 1 && bonds.get(layer) && bond.get(layer) ? 2 : memory;
     }
-
-    @Override
-    public boolean forbidsEnd(int memory) {
-      return false;
-    }
   }
 
   /** Remembers whether anything was read. */
@@ -115,11 +102,6 @@ sealed interface RuleReader {
     @Override
     public int after(int memory, int layer) {
       return 1;
-    }
-
-    @Override
-    public boolean forbidsEnd(int memory) {
-      return false;
     }
   }
 
@@ -151,11 +133,6 @@ sealed interface RuleReader {
     @Override
     public int after(int memory, int layer) {
       return kind.get(layer) ? Math.min(memory + 1, n) : memory;
-    }
-
-    @Override
-    public boolean forbidsEnd(int memory) {
-      return false;
     }
   }
 
