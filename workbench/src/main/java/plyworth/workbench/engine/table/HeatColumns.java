@@ -19,8 +19,7 @@ final class HeatColumns {
 
   private HeatColumns() {}
 
-  static void join(
-      int at, double[] outer, double[][] inner, int from, double[][] result, int to, int count) {
+  static void join(int at, double[] outer, double[][] inner, double[][] result, int count) {
     for (int n = 0; n <= ORDER; n++) {
       for (int k = 0; k <= n; k++) {
         double oa = k == 0 ? 1 : outer[a(at, k)];
@@ -33,11 +32,11 @@ final class HeatColumns {
         double[] ic = m == 0 ? ZEROS : inner[c(at, m)];
         double[] id = m == 0 ? ONES : inner[d(at, m)];
         boolean first = k == 0;
-        add(first, oa, ib, ob, id, from, result[b(at, n)], to, count);
+        add(first, oa, ib, ob, id, result[b(at, n)], count);
         if (n > 0) {
-          add(first, oa, ia, ob, ic, from, result[a(at, n)], to, count);
-          add(first, oc, ia, od, ic, from, result[c(at, n)], to, count);
-          add(first, oc, ib, od, id, from, result[d(at, n)], to, count);
+          add(first, oa, ia, ob, ic, result[a(at, n)], count);
+          add(first, oc, ia, od, ic, result[c(at, n)], count);
+          add(first, oc, ib, od, id, result[d(at, n)], count);
         }
       }
     }
@@ -59,24 +58,24 @@ final class HeatColumns {
     return at + 3 * ORDER + power;
   }
 
+  private static void set(double p, double[] x, double q, double[] y, double[] r, int count) {
+    for (int j = 0; j < count; j++) {
+      r[j] = p * x[j] + q * y[j];
+    }
+  }
+
+  private static void add(double p, double[] x, double q, double[] y, double[] r, int count) {
+    for (int j = 0; j < count; j++) {
+      r[j] += p * x[j] + q * y[j];
+    }
+  }
+
   private static void add(
-      boolean first,
-      double p,
-      double[] x,
-      double q,
-      double[] y,
-      int from,
-      double[] r,
-      int to,
-      int count) {
+      boolean first, double p, double[] x, double q, double[] y, double[] r, int count) {
     if (first) {
-      for (int j = 0; j < count; j++) {
-        r[to + j] = p * x[from + j] + q * y[from + j];
-      }
+      set(p, x, q, y, r, count);
     } else {
-      for (int j = 0; j < count; j++) {
-        r[to + j] += p * x[from + j] + q * y[from + j];
-      }
+      add(p, x, q, y, r, count);
     }
   }
 }

@@ -5,8 +5,9 @@ import plyworth.workbench.engine.CompiledGraph;
 /**
  * Walks the graph depth-first from any path on and writes the joined states of the paths it passes.
  *
- * <p>A run is one prefix with the columns of all its completions. The walk stands at a row within a
- * run; when the run is used up it climbs to the next.
+ * <p>A run is one prefix with the columns of all its completions, joined as a whole when the first
+ * of them is asked for. The walk stands at a row within a run; when the run is used up it climbs to
+ * the next.
  */
 final class PrefixWalk {
 
@@ -23,6 +24,8 @@ final class PrefixWalk {
 
   private double[] runPrefix;
   private double[][] runColumns;
+  private final double[][] joined;
+  private boolean runJoined;
   private int runAt;
   private int runEnd;
 
@@ -37,6 +40,7 @@ final class PrefixWalk {
     nextEdge = new int[deepest];
     states = new double[deepest][];
     states[0] = layout.neutral();
+    joined = new double[layout.size()][Suffixes.LONGEST];
     alone = new double[layout.size()][1];
     for (int c = 0; c < alone.length; c++) {
       alone[c][0] = states[0][c];
@@ -71,9 +75,19 @@ final class PrefixWalk {
         climb();
       }
       int taken = Math.min(count - row, runEnd - runAt);
-      ColumnJoin.join(layout, runPrefix, runColumns, runAt, result, row, taken);
+      join();
+      for (int c = 0; c < joined.length; c++) {
+        System.arraycopy(joined[c], runAt, result[c], row, taken);
+      }
       runAt += taken;
       row += taken;
+    }
+  }
+
+  private void join() {
+    if (!runJoined) {
+      ColumnJoin.join(layout, runPrefix, runColumns, joined, runEnd);
+      runJoined = true;
     }
   }
 
@@ -120,6 +134,7 @@ final class PrefixWalk {
   private void run(double[][] columns, int at, int end) {
     runPrefix = states[depth];
     runColumns = columns;
+    runJoined = false;
     runAt = at;
     runEnd = end;
   }

@@ -48,6 +48,7 @@ final class Suffixes {
       int node, CompiledGraph graph, Contributions contributions, StateLayout layout) {
     int rows = (int) graph.completions(node);
     double[][] own = new double[layout.size()][rows];
+    double[][] joined = new double[layout.size()][rows];
     int row = 0;
     if (graph.ends(node)) {
       double[] neutral = layout.neutral();
@@ -59,7 +60,10 @@ final class Suffixes {
     for (int edge = graph.edgeStart(node); edge < graph.edgeStart(node + 1); edge++) {
       int to = graph.edgeTo(edge);
       int count = (int) graph.completions(to);
-      ColumnJoin.join(layout, contributions.of(edge), columns[to], 0, own, row, count);
+      ColumnJoin.join(layout, contributions.of(edge), columns[to], joined, count);
+      for (int c = 0; c < own.length; c++) {
+        System.arraycopy(joined[c], 0, own[c], row, count);
+      }
       row += count;
     }
     columns[node] = own;

@@ -26,15 +26,15 @@ class ColumnJoinTest {
           inner[c][row] = rows[row][c];
         }
       }
-      double[][] joined = new double[at + join.size()][ROWS + 5];
-      ColumnJoin.join(join, at, outer, inner, 4, joined, 5, ROWS - 4);
-      for (int row = 4; row < ROWS; row++) {
+      double[][] joined = new double[at + join.size()][ROWS];
+      ColumnJoin.join(join, at, outer, inner, joined, ROWS);
+      for (int row = 0; row < ROWS; row++) {
         double[] expected = new double[at + join.size()];
         join.join(outer, rows[row], expected, at);
         for (int c = at; c < expected.length; c++) {
-          double difference = joined[c][row + 1] - expected[c];
-          boolean bothUnknown = Double.isNaN(joined[c][row + 1]) && Double.isNaN(expected[c]);
-          boolean equal = joined[c][row + 1] == expected[c] || bothUnknown;
+          double difference = joined[c][row] - expected[c];
+          boolean bothUnknown = Double.isNaN(joined[c][row]) && Double.isNaN(expected[c]);
+          boolean equal = joined[c][row] == expected[c] || bothUnknown;
           assertThat(equal)
               .describedAs("%s component %d, seed %d: off by %s", join, c - at, seed, difference)
               .isTrue();

@@ -1,0 +1,2 @@
+/** Programs that print how fast the workbench is; nothing here is asserted. */
+package plyworth.workbench.speed;
