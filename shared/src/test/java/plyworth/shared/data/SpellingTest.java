@@ -1,0 +1,34 @@
+package plyworth.shared.data;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class SpellingTest {
+
+  private static final List<String> KNOWN = List.of("ldpe", "lldpe", "aluminium-foil", "bopet");
+
+  @Test
+  void slipIsUnderstood() {
+    assertThat(Spelling.nearest("aluminum-foil", KNOWN)).contains("aluminium-foil");
+    assertThat(Spelling.nearest("bobet", KNOWN)).contains("bopet");
+  }
+
+  @Test
+  void anotherWordIsNotGuessedAt() {
+    assertThat(Spelling.nearest("glassine", KNOWN)).isEmpty();
+    assertThat(Spelling.suggestion("glassine", KNOWN))
+        .isEqualTo("Known here: ldpe, lldpe, aluminium-foil, bopet.");
+  }
+
+  @Test
+  void ofTwoEquallyNearTheFirstInTheAlphabetIsNamed() {
+    assertThat(Spelling.nearest("b", List.of("c", "a"))).contains("a");
+  }
+
+  @Test
+  void nothingKnownIsSaidSo() {
+    assertThat(Spelling.suggestion("x", List.of())).isEqualTo("Nothing is expected here.");
+  }
+}
