@@ -38,7 +38,7 @@ public record Workplace(Path home) {
 
   /** The example that opens when nothing is named. */
   public Path example() {
-    return home.resolve("studies").resolve("seasoning-stick.study.json");
+    return home.resolve("studies").resolve("sugar-stick.study.json");
   }
 
   /** Whether the example is there. */
