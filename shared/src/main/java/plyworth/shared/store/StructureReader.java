@@ -5,8 +5,7 @@ import plyworth.shared.data.Fields;
 import plyworth.shared.data.Json;
 import plyworth.shared.material.MaterialLibrary;
 import plyworth.shared.route.ProcessLibrary;
-import plyworth.shared.structure.Layer;
-import plyworth.shared.structure.LayerNotation;
+import plyworth.shared.route.StructureText;
 import plyworth.shared.structure.Option;
 import plyworth.shared.structure.Position;
 import plyworth.shared.structure.Structure;
@@ -22,9 +21,7 @@ record StructureReader(MaterialLibrary materials, ProcessLibrary processes) {
   private static final String NOTHING = Option.NOTHING.toString();
 
   Structure structure(String notation) {
-    Structure structure = LayerNotation.readStructure(notation);
-    structure.layers().forEach(this::check);
-    return structure;
+    return new StructureText(materials, processes).read(notation);
   }
 
   Position position(Fields fields) {
@@ -36,11 +33,6 @@ record StructureReader(MaterialLibrary materials, ProcessLibrary processes) {
     return notation.equals(NOTHING)
         ? Option.NOTHING
         : new Option(List.copyOf(structure(notation).layers()));
-  }
-
-  private void check(Layer layer) {
-    materials.require(layer.material());
-    processes.role(layer);
   }
 
   static Json write(Position position) {
