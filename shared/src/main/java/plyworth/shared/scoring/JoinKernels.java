@@ -65,37 +65,37 @@ final class JoinKernels {
     return a + b > 0 ? a * b / (a + b) : 0;
   }
 
-  /** Product of two transfer matrices, each element a power series up to {@link #HEAT_ORDER}. */
+  /**
+   * Product of two transfer matrices, each element a power series up to {@link #HEAT_ORDER}. The
+   * constant terms 1, b, 0, 1 are written out, so that the inner loop runs over stored terms alone.
+   */
   static void heat(double[] o, double[] i, double[] r, int at) {
-    for (int n = 0; n <= HEAT_ORDER; n++) {
-      double a = 0;
-      double b = 0;
-      double c = 0;
-      double d = 0;
-      for (int k = 0; k <= n; k++) {
-        double oa = get(o, at + A, k, 1);
-        double ob = o[at + B + k];
-        double oc = get(o, at + C, k, 0);
-        double od = get(o, at + D, k, 1);
-        double ia = get(i, at + A, n - k, 1);
-        double ib = i[at + B + n - k];
-        double ic = get(i, at + C, n - k, 0);
-        double id = get(i, at + D, n - k, 1);
-        a += oa * ia + ob * ic;
-        b += oa * ib + ob * id;
+    double ob = o[at + B];
+    double ib = i[at + B];
+    r[at + B] = ob + ib;
+    for (int n = 1; n <= HEAT_ORDER; n++) {
+      double a = o[at + A + n] + i[at + A + n] + ob * i[at + C + n];
+      double b = o[at + B + n] + i[at + B + n] + o[at + A + n] * ib + ob * i[at + D + n];
+      double c = o[at + C + n] + i[at + C + n];
+      double d = o[at + D + n] + i[at + D + n] + o[at + C + n] * ib;
+      for (int k = 1; k < n; k++) {
+        double oa = o[at + A + k];
+        double oc = o[at + C + k];
+        double obk = o[at + B + k];
+        double od = o[at + D + k];
+        double ia = i[at + A + n - k];
+        double ic = i[at + C + n - k];
+        double ibk = i[at + B + n - k];
+        double id = i[at + D + n - k];
+        a += oa * ia + obk * ic;
+        b += oa * ibk + obk * id;
         c += oc * ia + od * ic;
-        d += oc * ib + od * id;
+        d += oc * ibk + od * id;
       }
+      r[at + A + n] = a;
       r[at + B + n] = b;
-      if (n > 0) {
-        r[at + A + n] = a;
-        r[at + C + n] = c;
-        r[at + D + n] = d;
-      }
+      r[at + C + n] = c;
+      r[at + D + n] = d;
     }
-  }
-
-  private static double get(double[] series, int base, int power, double constant) {
-    return power == 0 ? constant : series[base + power];
   }
 }

@@ -10,8 +10,10 @@ import plyworth.shared.scoring.Finding.Level;
  * as a whole number, bit i for rule i.
  *
  * @param rules rules for agents that are in the product, at most 53
+ * @param blocking the set of those that block
+ * @param warning the set of those that warn
  */
-record Attack(List<AttackRule> rules) {
+record Attack(List<AttackRule> rules, long blocking, long warning) {
 
   /** Class of a structure that a rule blocks. */
   static final int BLOCKED = 0;
@@ -31,8 +33,9 @@ record Attack(List<AttackRule> rules) {
 
   /** The standard rules for a product with these agents. */
   static Attack by(Set<Agent> agents) {
-    return new Attack(
-        AttackRule.standard().stream().filter(r -> agents.contains(r.agent())).toList());
+    List<AttackRule> rules =
+        AttackRule.standard().stream().filter(r -> agents.contains(r.agent())).toList();
+    return new Attack(rules, set(rules, Level.BLOCKS), set(rules, Level.WARNS));
   }
 
   /** The rules of a place that fire at a layer. */
@@ -59,17 +62,17 @@ record Attack(List<AttackRule> rules) {
 
   /** The class that a set amounts to. */
   int verdict(long fired) {
-    if ((fired & mask(Level.BLOCKS)) != 0) {
+    if ((fired & blocking) != 0) {
       return BLOCKED;
     }
-    return (fired & mask(Level.WARNS)) != 0 ? WATCH : PASS;
+    return (fired & warning) != 0 ? WATCH : PASS;
   }
 
-  private long mask(Level level) {
-    long mask = 0;
+  private static long set(List<AttackRule> rules, Level level) {
+    long set = 0;
     for (int i = 0; i < rules.size(); i++) {
-      mask |= rules.get(i).level() == level ? 1L << i : 0;
+      set |= rules.get(i).level() == level ? 1L << i : 0;
     }
-    return mask;
+    return set;
   }
 }

@@ -22,12 +22,10 @@ final class Judge {
 
   Verdict verdict(LaminateState state) {
     HeatingCurve thick = settings.thickest(state.wall());
-    HeatingCurve plain =
-        settings.machine().zone() == SealZone.ONE_ON_ONE ? thick : settings.plain(state.wall());
     double held = settings.machine().dwellS();
     double dwell = sealing.dwell(thick, state.initiation());
     double coolest = sealing.jawFor(sealing.target(state.initiation()), thick.remaining(held));
-    double hottest = sealing.hottest(state.faceLimit(), state.upperLimit(), plain.remaining(held));
+    double hottest = hottest(state, thick, held);
     double window = sealing.window(coolest, hottest);
     int attackClass = attack.verdict(state.attacks());
     return new Verdict(
@@ -38,6 +36,19 @@ final class Judge {
         FillingCycle.of(settings, dwell).packsPerMinute(),
         attackClass,
         blocked(state, window, attackClass));
+  }
+
+  /**
+   * Works the plain zone out only where it can matter: jaws are never cooler than what they heat,
+   * so an outside that bears less than the sealant decides alone.
+   */
+  private double hottest(LaminateState state, HeatingCurve thick, double held) {
+    if (state.faceLimit() <= state.upperLimit()) {
+      return state.faceLimit();
+    }
+    boolean alone = settings.machine().zone() == SealZone.ONE_ON_ONE;
+    HeatingCurve plain = alone ? thick : settings.plain(state.wall());
+    return sealing.hottest(state.faceLimit(), state.upperLimit(), plain.remaining(held));
   }
 
   private long blocked(LaminateState state, double window, int attackClass) {

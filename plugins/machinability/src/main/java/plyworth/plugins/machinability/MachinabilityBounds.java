@@ -33,7 +33,7 @@ final class MachinabilityBounds {
             Wall.read(block.stateLow, HEAT, i),
             Wall.read(block.stateHigh, HEAT, i),
             settings.contact(),
-            settings.machine().zone().ordinal());
+            settings.machine().zone());
     dwell(block, i, warming);
     window(block, i, warming);
     range(block, i, 2, block.stateLow[BENDING + 2][i], block.stateHigh[BENDING + 2][i]);
@@ -49,7 +49,7 @@ final class MachinabilityBounds {
     boolean may = sealing.never(hardest);
     double least = must ? Sealing.NEVER_S : warming.leastTime(sealing.missing(easiest));
     double most = may ? Sealing.NEVER_S : warming.mostTime(sealing.missing(hardest));
-    double unknown = must ? 0 : 0 * warming.loaded();
+    double unknown = must ? 0 : 0 * warming.farthest();
     double shortest = Math.min(Sealing.NEVER_S, least) + unknown;
     double longest = Math.min(Sealing.NEVER_S, most) + unknown;
     range(block, i, 0, shortest, longest);

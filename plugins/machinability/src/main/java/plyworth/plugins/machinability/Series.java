@@ -29,12 +29,12 @@ final class Series {
   /** a·b + c·d. */
   static double[] products(double[] a, double[] b, double[] c, double[] d) {
     double[] sum = new double[ORDER + 1];
-    for (int n = 0; n <= ORDER; n++) {
-      double power = 0;
-      for (int k = 0; k <= n; k++) {
-        power += a[k] * b[n - k] + c[k] * d[n - k];
+    for (int k = 0; k <= ORDER; k++) {
+      double ak = a[k];
+      double ck = c[k];
+      for (int n = 0; n <= ORDER - k; n++) {
+        sum[n + k] += ak * b[n] + ck * d[n];
       }
-      sum[n] = power;
     }
     return sum;
   }

@@ -1,27 +1,33 @@
 package plyworth.plugins.machinability;
 
+import plyworth.shared.brief.Machine.SealZone;
+
 /**
  * Between what the warming of the seal interface must lie when the wall is known only within
  * bounds.
  *
- * <p>In the plain zone the missing share θ(t) is the chance that a sum of independent exponential
- * times exceeds t: its Laplace transform is 1/a(s) with real negative roots. Its mean is m = a₁,
- * its slowest time constant at least m − 2·a₂/m, and as such sums age (increasing failure rate), θ
- * ≥ exp(−t/m) for t &lt; m and t ≤ m·ln(1/θ)/(1 − θ) (Barlow and Proschan, Mathematical Theory of
- * Reliability; from memory). Further webs behind the interface only slow it, and slow it less than
- * their whole heat capacity put at the interface would, which is a sum of the same kind with the
- * mean {@code loaded}. A second hot jaw only speeds it; in one on two the two nearest webs make one
- * on one, and the third only slows that.
+ * <p>The missing share θ(t) is the chance that a particle that diffuses from the interface has not
+ * reached a jaw by t (duality of heat conduction and diffusion). In the plain zone that time is a
+ * sum of independent exponential times: its Laplace transform is 1/a(s) with real negative roots.
+ * Its mean is m = a₁, its slowest time constant at least m − 2·a₂/m, and as such sums age
+ * (increasing failure rate), θ ≥ exp(−t/m) for t &lt; m and t ≤ m·ln(1/θ)/(1 − θ) (Barlow and
+ * Proschan, Mathematical Theory of Reliability; from memory). Further webs, and what a second jaw
+ * beyond them does not reach, only lengthen the time. It is at most that from the far end of the
+ * stack, a sum of the same kind, and obeys Markov's inequality with its own mean: t ≤ mean/θ.
  *
  * @param mean least mean of the plain zone, s
  * @param slowest least slowest time constant of the plain zone, s
  * @param plain greatest mean of the plain zone, s
- * @param loaded greatest mean of the thickest zone, its further webs put at the interface, s
+ * @param thickest greatest mean of the thickest zone, s
+ * @param farthest greatest mean from the far end of the thickest zone to one jaw, s
  */
-record WarmingBounds(double mean, double slowest, double plain, double loaded) {
+record WarmingBounds(double mean, double slowest, double plain, double thickest, double farthest) {
 
   /** What the two-exponential form may differ from the conduction it stands for. */
   private static final double SLACK = 0.003;
+
+  /** Missing share above which the two-exponential form is a rough interpolation. */
+  private static final double EARLY = 0.97;
 
   /**
    * The bounds of walls between two.
@@ -29,23 +35,45 @@ record WarmingBounds(double mean, double slowest, double plain, double loaded) {
    * @param low each element the least
    * @param high each element the greatest
    * @param contact contact resistance, m²·K/W
-   * @param further webs behind the interface: 0, 1 or 2
+   * @param zone the thickest zone
    */
-  static WarmingBounds of(Wall low, Wall high, double contact, int further) {
-    Wall near = low.behindContact(contact);
-    Wall far = high.behindContact(contact);
-    double mean = near.a()[1];
-    return new WarmingBounds(
-        mean,
-        Math.max(0, mean - 2 * far.a()[2] / mean),
-        far.a()[1],
-        far.a()[1] + further * far.b()[0] * high.c()[1]);
+  static WarmingBounds of(Wall low, Wall high, double contact, SealZone zone) {
+    double capacity = high.c()[1];
+    double inward = high.a()[1];
+    double outward = high.d()[1];
+    double mean = low.a()[1] + contact * low.c()[1];
+    double curvature = high.a()[2] + contact * high.c()[2];
+    double near = inward + contact * capacity;
+    double filling = (high.b()[0] + contact) * capacity;
+    double slowest = Math.max(0, mean - 2 * curvature / mean);
+    return switch (zone) {
+      case ONE_ON_ONE -> new WarmingBounds(mean, slowest, near, near, near);
+      case ONE_ON_THREE ->
+          new WarmingBounds(mean, slowest, near, near + filling, near + filling + outward);
+      case ONE_ON_TWO -> {
+        double longer = Math.max(inward, outward);
+        double twoWebs = longer + contact * capacity + inward + filling;
+        double most = nearShare(low.b()[0], contact);
+        double least = nearShare(high.b()[0], contact);
+        yield new WarmingBounds(
+            mean,
+            slowest,
+            near,
+            most * twoWebs + (1 - least) * near,
+            near + outward + longer + high.b()[0] * capacity + 2 * filling);
+      }
+    };
+  }
+
+  /** Weight of the side of two webs in the mean of one on two: the other side's resistance. */
+  private static double nearShare(double resistance, double contact) {
+    return (resistance + contact) / (3 * resistance + 2 * contact);
   }
 
   /** Least time until the share still missing falls to {@code share}, s. */
   double leastTime(double share) {
-    if (share >= 1) {
-      return 0;
+    if (share >= EARLY) {
+      return 0 * mean;
     }
     double steps = -Math.log(share);
     return (1 - SLACK) * Math.max(Math.min(1, steps) * mean, steps * slowest);
@@ -53,28 +81,32 @@ record WarmingBounds(double mean, double slowest, double plain, double loaded) {
 
   /** Greatest time until it does, in the thickest zone, s. */
   double mostTime(double share) {
-    return share >= 1 ? 0 : (1 + SLACK) * loaded * -Math.log(share) / (1 - share);
+    if (share >= 1) {
+      return 0 * farthest;
+    }
+    double aged = farthest * -Math.log(share) / (1 - share);
+    return (1 + SLACK) * Math.min(aged, thickest / share);
   }
 
   /** Least share still missing after a time, in any zone. */
   double leastRemaining(double time) {
     double aged = time < mean ? Math.exp(-time / mean) : 0;
-    double slow = Math.exp(-time / slowest);
-    return Math.max(0, Math.max(aged, slow) - SLACK);
+    double share = Math.max(aged, time == 0 ? 1 : Math.exp(-time / slowest));
+    return Math.max(0, Math.min(EARLY, share) - SLACK);
   }
 
   /** Greatest share still missing after a time, in the plain zone. */
   double mostRemainingPlain(double time) {
-    return mostRemaining(time, plain);
+    return Math.min(1, aged(time, plain) + SLACK);
   }
 
   /** Greatest share still missing after a time, in the thickest zone. */
   double mostRemaining(double time) {
-    return mostRemaining(time, loaded);
+    return Math.min(1, Math.min(aged(time, farthest), thickest / time) + SLACK);
   }
 
   /** Solves ln(1/θ)/(1 − θ) = t/m for θ by halving; the left side falls as θ grows. */
-  private static double mostRemaining(double time, double mean) {
+  private static double aged(double time, double mean) {
     double ratio = time / mean;
     if (!(ratio > 1)) {
       return Double.isNaN(ratio) ? Double.NaN : 1;
@@ -89,6 +121,6 @@ record WarmingBounds(double mean, double slowest, double plain, double loaded) {
         high = middle;
       }
     }
-    return Math.min(1, high + SLACK);
+    return high;
   }
 }
