@@ -3,6 +3,7 @@ package plyworth.shared.scoring;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import plyworth.shared.structure.Layer;
@@ -13,6 +14,11 @@ final class BoundsRules {
 
   private static final int SPLITS = 60;
   private static final int ALTERNATIVES = 4;
+
+  /** Ends of the intervals of the needed figures, as factors of their sample figures. */
+  private static final double SMALLEST = 0.8;
+
+  private static final double LARGEST = 1.2;
 
   private BoundsRules() {}
 
@@ -26,7 +32,7 @@ final class BoundsRules {
         for (int k = 0; k < ALTERNATIVES; k++) {
           inner.add(tail(pick(structures, random), random));
         }
-        new Split(trial, outer, inner).check();
+        new Split(trial, outer, inner).check(random);
       }
     }
   }
@@ -47,7 +53,7 @@ final class BoundsRules {
 
   private record Split(Trial trial, List<Layer> outer, List<List<Layer>> inner) {
 
-    void check() {
+    void check(Random random) {
       Columns columns = new Columns(trial);
       double[] head = columns.fold(outer, null);
       List<double[]> tails =
@@ -55,8 +61,15 @@ final class BoundsRules {
       double[] low = tails.get(0).clone();
       double[] high = tails.get(0).clone();
       tails.forEach(t -> hull(columns, low, high, t));
-      BoundsBlock bounds = bounds(columns, head, low, high);
-      Block finished = columns.finish(tails.stream().map(t -> columns.join(head, t)).toList());
+      double[] needed = trial.neededColumn();
+      BoundsBlock bounds =
+          bounds(columns, head, low, high, scaled(needed, SMALLEST), scaled(needed, LARGEST));
+      Block finished =
+          columns.finish(
+              tails.stream().map(t -> columns.join(head, t)).toList(),
+              tails.stream()
+                  .map(t -> scaled(needed, random.nextDouble(SMALLEST, LARGEST)))
+                  .toList());
       for (int i = 0; i < tails.size(); i++) {
         String where =
             trial.name() + ", " + outer + " followed by " + inner.get(i) + ", one of " + inner;
@@ -104,8 +117,17 @@ final class BoundsRules {
     }
   }
 
+  private static double[] scaled(double[] needed, double factor) {
+    return Arrays.stream(needed).map(figure -> figure * factor).toArray();
+  }
+
   private static BoundsBlock bounds(
-      Columns columns, double[] head, double[] innerLow, double[] innerHigh) {
+      Columns columns,
+      double[] head,
+      double[] innerLow,
+      double[] innerHigh,
+      double[] neededLow,
+      double[] neededHigh) {
     double[] low = columns.neutral();
     double[] high = columns.neutral();
     int at = 0;
@@ -113,6 +135,6 @@ final class BoundsRules {
       part.join().joinBounds(head, head, innerLow, innerHigh, low, high, at);
       at += part.join().size();
     }
-    return columns.bound(low, high);
+    return columns.bound(low, high, neededLow, neededHigh);
   }
 }

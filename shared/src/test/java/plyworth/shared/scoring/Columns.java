@@ -1,9 +1,9 @@
 package plyworth.shared.scoring;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import plyworth.shared.structure.Layer;
-import plyworth.shared.structure.Structure;
 
 /** Runs the layerwise form of one trial, by hand and without the workbench. */
 final class Columns {
@@ -56,6 +56,11 @@ final class Columns {
 
   /** Finishes states as one block; its columns held other figures before. */
   Block finish(List<double[]> states) {
+    return finish(states, Collections.nCopies(states.size(), trial.neededColumn()));
+  }
+
+  /** The same, every state with needed figures of its own. */
+  Block finish(List<double[]> states, List<double[]> needed) {
     Block block =
         new Block(
             StatePart.size(parts),
@@ -67,21 +72,16 @@ final class Columns {
     soil(block.low);
     soil(block.provided);
     Arrays.fill(block.blocked, -1);
-    double[] needed = trial.neededColumn();
     for (int i = 0; i < states.size(); i++) {
       put(block.states, i, states.get(i));
-      put(block.needed, i, needed);
+      put(block.needed, i, needed.get(i));
     }
     form.finish(block);
     return block;
   }
 
-  Block finish(Structure structure) {
-    return finish(List.of(fold(structure.layers(), null)));
-  }
-
-  /** Bounds of one interval state. */
-  BoundsBlock bound(double[] low, double[] high) {
+  /** Bounds of one interval state and of intervals of the needed figures. */
+  BoundsBlock bound(double[] low, double[] high, double[] neededLow, double[] neededHigh) {
     BoundsBlock block =
         new BoundsBlock(
             StatePart.size(parts),
@@ -94,8 +94,8 @@ final class Columns {
     Arrays.fill(block.mustBlock, -1);
     put(block.stateLow, 0, low);
     put(block.stateHigh, 0, high);
-    put(block.neededLow, 0, trial.neededColumn());
-    put(block.neededHigh, 0, trial.neededColumn());
+    put(block.neededLow, 0, neededLow);
+    put(block.neededHigh, 0, neededHigh);
     form.bound(block);
     return block;
   }

@@ -46,14 +46,6 @@ final class DeclarationRules {
     }
   }
 
-  static void boundsOfParametersAreFinite(ScoringPlugin plugin) {
-    for (Parameter parameter : plugin.parameters()) {
-      assertThat(List.of(parameter.lowest(), parameter.standard(), parameter.highest()))
-          .as("the bounds of " + parameter.id() + ", which must fit a form and a file")
-          .allMatch(Double::isFinite);
-    }
-  }
-
   static void propertiesAgreeWithTheLibrary(ScoringPlugin plugin) {
     for (PropertyDefinition definition : plugin.properties()) {
       assertThat(definition.meaning()).as("the meaning of " + definition.id()).isNotBlank();

@@ -54,8 +54,8 @@ public abstract class PluginConformance {
   }
 
   @Test
-  public final void boundsOfParametersAreFinite() {
-    DeclarationRules.boundsOfParametersAreFinite(plugin());
+  public final void settingsAndWeightsSurviveTheStudyFile() {
+    FileRules.settingsAndWeightsSurviveTheStudyFile(plugin());
   }
 
   @Test

@@ -23,7 +23,7 @@ final class DeclarationDeviations {
         new Deviation("idsAreWellFormedAndUnique", new ParameterTwice()),
         new Deviation("valueFunctionsFollowTheDirectionOfTheirCriterion", new MoreIsWorse()),
         new Deviation("declaredPropertiesAgreeWithTheLibrary", new OtherCurrency()),
-        new Deviation("boundsOfParametersAreFinite", new BoundlessParameter()),
+        new Deviation("settingsAndWeightsSurviveTheStudyFile", new BoundlessParameter()),
         new Deviation("cautionsSaySomething", new SilentCaution()),
         new Deviation("everyTextMakesASentence", new MissingKey()),
         new Deviation("neitherDrawsNorOpensWindows", drawing()));

@@ -15,27 +15,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.opentest4j.TestAbortedException;
-import plyworth.shared.brief.Brief;
 import plyworth.shared.scoring.PluginConformance;
-import plyworth.shared.scoring.SampleBriefs;
-import plyworth.shared.scoring.SampleStructures;
 import plyworth.shared.scoring.ScoringPlugin;
-import plyworth.shared.structure.LayerNotation;
-import plyworth.shared.structure.Structure;
 
 /** For each rule of the kit, a plugin that breaks it and no other. */
 class DeviationTest {
-
-  /** Without the odd ones, which have a rule of their own; with one of unknown price. */
-  private static final List<Structure> STRUCTURES =
-      Stream.concat(
-              SampleStructures.usual().stream(),
-              Stream.of(
-                  LayerNotation.readStructure(
-                      "bopet 12 um / ldpe 12 um @extrusion-lamination / "
-                          + SampleStructures.BARE_FILM
-                          + " 200 um")))
-          .toList();
 
   static List<Deviation> deviations() throws ReflectiveOperationException {
     return Stream.of(DeclarationDeviations.all(), AnswerDeviations.all(), LayerwiseDeviations.all())
@@ -72,23 +56,7 @@ class DeviationTest {
 
   private static boolean breaks(ScoringPlugin plugin, Method rule) throws IllegalAccessException {
     try {
-      rule.invoke(
-          new PluginConformance() {
-            @Override
-            protected ScoringPlugin plugin() {
-              return plugin;
-            }
-
-            @Override
-            protected List<Brief> briefs() {
-              return List.of(SampleBriefs.sugarStick(), SampleBriefs.alcoholWipe());
-            }
-
-            @Override
-            protected List<Structure> structures() {
-              return STRUCTURES;
-            }
-          });
+      rule.invoke(new DeviationTrial(plugin));
       return false;
     } catch (InvocationTargetException e) {
       return !(e.getCause() instanceof TestAbortedException);
