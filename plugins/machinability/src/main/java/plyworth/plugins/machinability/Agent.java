@@ -34,13 +34,16 @@ enum Agent {
     this.word = word;
   }
 
-  /** The agents in a product; alcohol of unstated strength counts as strong. */
+  /** The agents in a product; a powder dusts, and alcohol of unstated strength is strong. */
   static Set<Agent> in(Product product) {
     Set<Agent> agents = EnumSet.noneOf(Agent.class);
     for (Agent agent : values()) {
       if (product.contents().contains(agent.word)) {
         agents.add(agent);
       }
+    }
+    if (product.form() == Product.Form.POWDER) {
+      agents.add(FINES);
     }
     boolean alcohol =
         product.volatileContent().map(v -> ALCOHOLS.contains(v.substance())).orElse(false);

@@ -9,8 +9,10 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import plyworth.shared.brief.Pack;
 import plyworth.shared.material.MaterialLibrary;
 import plyworth.shared.route.ProcessLibrary;
+import plyworth.shared.scoring.SampleBriefs;
 
 /** The table of rules is sound. */
 class AttackRuleTest {
@@ -54,6 +56,26 @@ class AttackRuleTest {
   @Test
   void allRulesTogetherFitOneSet() {
     assertThat(Attack.by(EnumSet.allOf(Agent.class)).rules()).hasSizeLessThanOrEqualTo(53);
+  }
+
+  @Test
+  void alcoholCountsAsStrongFromHalfTheLiquid() {
+    assertThat(Agent.in(SampleBriefs.alcoholWipe().product()))
+        .containsExactly(Agent.ALCOHOL_STRONG);
+    assertThat(Agent.in(SampleBriefs.seasoningStick().product()))
+        .containsExactly(Agent.FAT, Agent.FINES);
+  }
+
+  @Test
+  void everyPackFormatHasItsBandAndItsSealantGauge() {
+    for (Pack.Format format : Pack.Format.values()) {
+      MachineBand band = MachineBand.of(format);
+      assertThat(band.stiffnessLow()).isLessThan(band.stiffnessHigh());
+      assertThat(band.source()).isNotBlank();
+      SealantGauge clean = SealantGauge.of(format, Set.of());
+      assertThat(SealantGauge.of(format, Set.of(Agent.FINES)).leastUm())
+          .isGreaterThanOrEqualTo(clean.leastUm());
+    }
   }
 
   private static List<String> words(String expression) {

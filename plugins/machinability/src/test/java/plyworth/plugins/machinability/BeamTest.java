@@ -86,6 +86,13 @@ class BeamTest {
   }
 
   @Test
+  void aLayerWithoutGaugeChangesNothing() {
+    List<LayerFigures> layers = new ArrayList<>(Laminates.paperFoil());
+    layers.add(2, Laminates.adhesive(0));
+    assertThat(Beam.of(layers)).isEqualTo(Beam.of(Laminates.paperFoil()));
+  }
+
+  @Test
   void turningTheLaminateOverKeepsItsStiffness() {
     List<LayerFigures> turned = new ArrayList<>(Laminates.polyesterFoil());
     Collections.reverse(turned);

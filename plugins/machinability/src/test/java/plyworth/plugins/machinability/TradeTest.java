@@ -28,16 +28,21 @@ class TradeTest {
       "kraft-paper 50 g/m2 / ldpe 12 um @extrusion-lamination / aluminium-foil 7 um / ";
 
   private static Assessment score(Brief brief, String structure) {
+    return score(brief, structure, Map.of());
+  }
+
+  private static Assessment score(Brief brief, String structure, Map<String, Double> set) {
     MachinabilityPlugin plugin = new MachinabilityPlugin();
-    Map<String, Double> standard =
-        plugin.parameters().stream().collect(Collectors.toMap(Parameter::id, Parameter::standard));
+    Map<String, Double> parameters =
+        plugin.parameters().stream()
+            .collect(Collectors.toMap(Parameter::id, p -> set.getOrDefault(p.id(), p.standard())));
     Scorer scorer =
         plugin.bind(
             new ScoringContext(
                 brief,
                 MaterialLibrary.standard(),
                 ProcessLibrary.standard(),
-                standard,
+                parameters,
                 Set.of(),
                 Draw.TYPICAL));
     return scorer.score(LayerNotation.readStructure(structure), Map.of());
@@ -137,6 +142,26 @@ class TradeTest {
         "kraft-paper 60 g/m2 / ldpe 20 um @extrusion-coating / plastomer 6 um @coextruded";
     List<String> remarks = rules(score(SampleBriefs.sugarStick(), skin), Finding.Level.WARNS);
     assertThat(remarks).doesNotContain("sealant-thin");
+  }
+
+  @Test
+  void websThatBringTheirOwnSealCoatAreWatchedNotBlocked() {
+    Brief stick = SampleBriefs.sugarStick();
+    for (String web : List.of("bopp-heat-seal 30 um", "barrier-paper-wv 75 g/m2")) {
+      Assessment own = score(stick, web);
+      assertThat(rules(own, Finding.Level.BLOCKS)).doesNotContain(Criteria.SEALANT_TOO_THIN);
+      assertThat(rules(own, Finding.Level.WARNS)).contains("sealant-thin");
+    }
+  }
+
+  /** About a fifth for a paper and foil laminate with 100 to 120 kJ/kg, from memory. */
+  @Test
+  void fusionHeatLengthensTheDwell() {
+    String structure = PAPER_FOIL + "eaa 30 um @extrusion-coating";
+    Brief wipe = SampleBriefs.alcoholWipe();
+    double without = score(wipe, structure).figure(Criteria.SEAL_DWELL);
+    double with = score(wipe, structure, Map.of("fusion-heat", 110.0)).figure(Criteria.SEAL_DWELL);
+    assertThat(with / without).isBetween(1.1, 1.4);
   }
 
   @Test
