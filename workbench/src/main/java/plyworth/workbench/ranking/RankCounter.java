@@ -29,8 +29,11 @@ final class RankCounter {
     if (groups.of(chunk)[row] != Group.RANKED.ordinal()) {
       return OptionalLong.empty();
     }
-    double value = new RowValues(model, bounds).worst(table.chunk(chunk), row);
-    return OptionalLong.of(1 + before(value, path));
+    int from = row - row % Chunk.ZONE;
+    int to = Math.min(table.chunk(chunk).size(), from + Chunk.ZONE);
+    RowValues values = new RowValues(model, bounds, bounds.fresh());
+    values.compute(table.chunk(chunk), path - row % Chunk.ZONE, from, to);
+    return OptionalLong.of(1 + before(values.worst[row - from], path));
   }
 
   /** Number of ranked candidates of higher value, or of equal value and a lower path number. */
@@ -48,7 +51,7 @@ final class RankCounter {
     double[] highest = Weights.sums(model, bounds.highest(index));
     double[] lowest = Weights.sums(model, bounds.lowest(index));
     int[] ranked = groups.rankedPerZone(index);
-    RowValues values = new RowValues(model, bounds);
+    RowValues values = new RowValues(model, bounds, bounds.fresh());
     long count = 0;
     for (int zone = 0; zone < highest.length; zone++) {
       if (lowest[zone] > value) {
@@ -64,7 +67,7 @@ final class RankCounter {
     Chunk chunk = table.chunk(index);
     int from = zone * Chunk.ZONE;
     int to = Math.min(chunk.size(), from + Chunk.ZONE);
-    values.compute(chunk, from, to);
+    values.compute(chunk, (long) index * Chunk.ROWS + from, from, to);
     byte[] group = groups.of(index);
     int count = 0;
     for (int row = from; row < to; row++) {

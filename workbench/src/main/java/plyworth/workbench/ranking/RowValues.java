@@ -4,11 +4,12 @@ import java.util.Arrays;
 import plyworth.workbench.engine.table.Chunk;
 
 /**
- * The values of a few consecutive candidates, computed column by column. Columns without weight are
- * not read.
+ * The values of the candidates of a zone, computed column by column. Columns without weight are not
+ * read.
  */
 final class RowValues {
 
+  private final ZoneValues zones;
   private final ValueCurve[] curves;
   private final int[] criteria;
   private final double[] weights;
@@ -19,7 +20,8 @@ final class RowValues {
   /** The highest value of each row, the unknown at 0 all the same, as no refining can mend it. */
   final double[] best = new double[Chunk.ZONE];
 
-  RowValues(ValueModel model, ValueBounds bounds) {
+  RowValues(ValueModel model, ValueBounds bounds, ZoneValues zones) {
+    this.zones = zones;
     criteria = Weights.counting(model);
     weights = new double[criteria.length];
     curves = new ValueCurve[criteria.length];
@@ -29,30 +31,30 @@ final class RowValues {
     }
   }
 
-  /** Computes {@link #worst} and {@link #best} of the rows from {@code from} to {@code to}. */
-  void compute(Chunk chunk, int from, int to) {
+  /**
+   * Computes {@link #worst} and {@link #best} of the rows from {@code from} to {@code to}.
+   *
+   * @param path path number of the row {@code from}
+   */
+  void compute(Chunk chunk, long path, int from, int to) {
     int count = to - from;
     Arrays.fill(worst, 0, count, 0);
     Arrays.fill(best, 0, count, 0);
     for (int i = 0; i < criteria.length; i++) {
-      if (chunk.bounded(criteria[i])) {
-        addBounded(i, chunk.low(criteria[i]), chunk.high(criteria[i]), from, count);
+      int criterion = criteria[i];
+      if (chunk.bounded(criterion)) {
+        addBounded(i, chunk.low(criterion), chunk.high(criterion), from, count);
       } else {
-        addExact(i, chunk.low(criteria[i]), from, count);
+        addExact(weights[i], zones.of(criterion, chunk, path, from, to), count);
       }
     }
   }
 
-  private void addExact(int i, float[] column, int from, int count) {
-    ValueCurve curve = curves[i];
-    double weight = weights[i];
+  private void addExact(double weight, double[] values, int count) {
     for (int j = 0; j < count; j++) {
-      float figure = column[from + j];
-      if (figure == figure) {
-        double contribution = weight * curve.value(figure);
-        worst[j] += contribution;
-        best[j] += contribution;
-      }
+      double contribution = weight * values[j];
+      worst[j] += contribution;
+      best[j] += contribution;
     }
   }
 
@@ -65,11 +67,5 @@ final class RowValues {
         best[j] += weights[i] * curves[i].highest(a, b);
       }
     }
-  }
-
-  /** The lowest value of one row. */
-  double worst(Chunk chunk, int row) {
-    compute(chunk, row, row + 1);
-    return worst[0];
   }
 }

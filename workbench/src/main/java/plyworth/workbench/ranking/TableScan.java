@@ -35,7 +35,7 @@ final class TableScan {
 
   /** Visits ranked candidates, and open ones when they are wanted. */
   void run(boolean open, Visitor visitor) {
-    RowValues values = new RowValues(model, bounds);
+    RowValues values = new RowValues(model, bounds, bounds.kept());
     double[] chunkBounds =
         IntStream.range(0, table.chunks())
             .mapToDouble(i -> Weights.sums(model, bounds.whole(i))[0])
@@ -56,7 +56,7 @@ final class TableScan {
       long path = (long) index * Chunk.ROWS + from;
       if ((open || ranked[zone] > 0) && visitor.admits(sums[zone], path)) {
         int to = Math.min(chunk.size(), from + Chunk.ZONE);
-        values.compute(chunk, from, to);
+        values.compute(chunk, path, from, to);
         rows(groups.of(index), from, to, path, values, visitor);
       }
     }

@@ -15,6 +15,7 @@ final class ValueBounds {
   private final CandidateTable table;
   private final List<ValueFunction> functions;
   private final ValueCurve[] curves;
+  private final ZoneValues kept;
   private final double[][][] wholeHighest;
   private final double[][][] zoneHighest;
   private final double[][][] zoneLowest;
@@ -23,6 +24,7 @@ final class ValueBounds {
     this.table = table;
     functions = functions(model);
     curves = functions.stream().map(ValueCurve::new).toArray(ValueCurve[]::new);
+    kept = new ZoneValues(curves);
     wholeHighest = new double[table.chunks()][][];
     zoneHighest = new double[table.chunks()][][];
     zoneLowest = new double[table.chunks()][][];
@@ -40,6 +42,16 @@ final class ValueBounds {
   /** The value function of a criterion. */
   ValueCurve curve(int criterion) {
     return curves[criterion];
+  }
+
+  /** Values of single candidates, kept for the zones last looked at; for rankings alone. */
+  ZoneValues kept() {
+    return kept;
+  }
+
+  /** The same, kept nowhere. */
+  ZoneValues fresh() {
+    return new ZoneValues(curves);
   }
 
   /** Highest values in a chunk, criterion by 1. */
