@@ -14,7 +14,7 @@ final class ChunkQueue {
   private int next;
   private int gathered;
   private volatile boolean stopped;
-  private RuntimeException fault;
+  private Throwable fault;
 
   ChunkQueue(Tabulation tabulation, Progress progress) {
     this.tabulation = tabulation;
@@ -33,9 +33,7 @@ final class ChunkQueue {
     }
     work();
     helpers.forEach(ChunkQueue::await);
-    if (fault != null) {
-      throw fault;
-    }
+    rethrow();
     return new CandidateTable(
         tabulation.plugins().criteria(), Arrays.copyOf(chunks, gathered), total);
   }
@@ -50,7 +48,7 @@ final class ChunkQueue {
           put(index, chunk);
         }
       }
-    } catch (RuntimeException e) {
+    } catch (RuntimeException | Error e) {
       fail(e);
     }
   }
@@ -75,9 +73,18 @@ final class ChunkQueue {
     return !stopped;
   }
 
-  private synchronized void fail(RuntimeException e) {
+  private synchronized void fail(Throwable e) {
     fault = fault == null ? e : fault;
     stopped = true;
+  }
+
+  private void rethrow() {
+    if (fault instanceof Error error) {
+      throw error;
+    }
+    if (fault != null) {
+      throw (RuntimeException) fault;
+    }
   }
 
   private static void await(Thread thread) {

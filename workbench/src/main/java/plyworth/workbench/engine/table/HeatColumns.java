@@ -1,6 +1,5 @@
 package plyworth.workbench.engine.table;
 
-import java.util.Arrays;
 import plyworth.shared.scoring.Join;
 
 /** {@link plyworth.shared.scoring.Join#HEAT} over columns: products of power series, cut short. */
@@ -9,73 +8,66 @@ final class HeatColumns {
   /** Highest power kept. */
   private static final int ORDER = (Join.HEAT.size() - 1) / 4;
 
-  private static final int LONGEST = Suffixes.LONGEST;
-  private static final double[] ZEROS = new double[LONGEST];
-  private static final double[] ONES = new double[LONGEST];
-
-  static {
-    Arrays.fill(ONES, 1);
-  }
+  private static final int A = -1;
+  private static final int B = ORDER;
+  private static final int C = 2 * ORDER;
+  private static final int D = 3 * ORDER;
 
   private HeatColumns() {}
 
-  static void join(int at, double[] outer, double[][] inner, double[][] result, int count) {
-    for (int n = 0; n <= ORDER; n++) {
-      for (int k = 0; k <= n; k++) {
-        double oa = k == 0 ? 1 : outer[a(at, k)];
-        double ob = outer[b(at, k)];
-        double oc = k == 0 ? 0 : outer[c(at, k)];
-        double od = k == 0 ? 1 : outer[d(at, k)];
-        int m = n - k;
-        double[] ia = m == 0 ? ONES : inner[a(at, m)];
-        double[] ib = inner[b(at, m)];
-        double[] ic = m == 0 ? ZEROS : inner[c(at, m)];
-        double[] id = m == 0 ? ONES : inner[d(at, m)];
-        boolean first = k == 0;
-        add(first, oa, ib, ob, id, result[b(at, n)], count);
-        if (n > 0) {
-          add(first, oa, ia, ob, ic, result[a(at, n)], count);
-          add(first, oc, ia, od, ic, result[c(at, n)], count);
-          add(first, oc, ib, od, id, result[d(at, n)], count);
-        }
-      }
+  static void join(int at, double[] o, double[][] i, double[][] r, int count) {
+    double b0 = o[at + B];
+    double[] ib0 = i[at + B];
+    sum(b0, ib0, r[at + B], count);
+    for (int n = 1; n <= ORDER; n++) {
+      int a = at + A + n;
+      int b = at + B + n;
+      int c = at + C + n;
+      int d = at + D + n;
+      ends(o[a], i[a], b0, i[c], r[a], count);
+      ends(o[b], i[b], o[a], ib0, b0, i[d], r[b], count);
+      sum(o[c], i[c], r[c], count);
+      ends(o[d], i[d], o[c], ib0, r[d], count);
+      middle(at, n, o, i, r, count);
     }
   }
 
-  private static int a(int at, int power) {
-    return at + power - 1;
+  /** Adds the products of an outer and an inner power that are both above 0. */
+  private static void middle(int at, int n, double[] o, double[][] i, double[][] r, int count) {
+    for (int k = 1; k < n; k++) {
+      double[] ia = i[at + A + n - k];
+      double[] ib = i[at + B + n - k];
+      double[] ic = i[at + C + n - k];
+      double[] id = i[at + D + n - k];
+      add(o[at + A + k], ia, o[at + B + k], ic, r[at + A + n], count);
+      add(o[at + A + k], ib, o[at + B + k], id, r[at + B + n], count);
+      add(o[at + C + k], ia, o[at + D + k], ic, r[at + C + n], count);
+      add(o[at + C + k], ib, o[at + D + k], id, r[at + D + n], count);
+    }
   }
 
-  private static int b(int at, int power) {
-    return at + ORDER + power;
-  }
-
-  private static int c(int at, int power) {
-    return at + 2 * ORDER + power;
-  }
-
-  private static int d(int at, int power) {
-    return at + 3 * ORDER + power;
-  }
-
-  private static void set(double p, double[] x, double q, double[] y, double[] r, int count) {
+  private static void sum(double o, double[] i, double[] r, int count) {
     for (int j = 0; j < count; j++) {
-      r[j] = p * x[j] + q * y[j];
+      r[j] = o + i[j];
+    }
+  }
+
+  private static void ends(double o, double[] i, double p, double[] x, double[] r, int count) {
+    for (int j = 0; j < count; j++) {
+      r[j] = o + i[j] + p * x[j];
+    }
+  }
+
+  private static void ends(
+      double o, double[] i, double p, double[] x, double q, double[] y, double[] r, int count) {
+    for (int j = 0; j < count; j++) {
+      r[j] = o + i[j] + p * x[j] + q * y[j];
     }
   }
 
   private static void add(double p, double[] x, double q, double[] y, double[] r, int count) {
     for (int j = 0; j < count; j++) {
       r[j] += p * x[j] + q * y[j];
-    }
-  }
-
-  private static void add(
-      boolean first, double p, double[] x, double q, double[] y, double[] r, int count) {
-    if (first) {
-      set(p, x, q, y, r, count);
-    } else {
-      add(p, x, q, y, r, count);
     }
   }
 }
