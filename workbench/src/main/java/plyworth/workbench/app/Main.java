@@ -1,6 +1,5 @@
 package plyworth.workbench.app;
 
-import java.awt.GraphicsEnvironment;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -36,7 +35,7 @@ public final class Main {
   }
 
   private static int open(Path study, PluginCatalog catalog, PrintWriter out, PrintWriter err) {
-    if (!GraphicsEnvironment.isHeadless()) {
+    if (Desktop.available()) {
       Desktop.open(study, catalog);
       return STAYS_OPEN;
     }

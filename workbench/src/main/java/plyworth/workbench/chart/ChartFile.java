@@ -34,28 +34,28 @@ public final class ChartFile {
   /**
    * Writes the chart.
    *
-   * @param size size in points; a PNG has twice as many pixels each way
+   * @param width width in points; a PNG has twice as many pixels each way
+   * @param height height in points
    * @throws IllegalArgumentException when the name ends in neither .png nor .svg
    * @throws IOException when the file cannot be written
    */
-  public static void write(JFreeChart chart, Dimension size, Path file) throws IOException {
+  public static void write(JFreeChart chart, int width, int height, Path file) throws IOException {
     if (!canWrite(file)) {
       throw new IllegalArgumentException(
           "a chart is written as .png or .svg, not as " + file.getFileName());
     }
-    Files.write(file, ending(file).equals("png") ? png(chart, size) : svg(chart, size));
+    Files.write(
+        file, ending(file).equals("png") ? png(chart, width, height) : svg(chart, width, height));
   }
 
   /** The chart as the bytes of a PNG. */
-  public static byte[] png(JFreeChart chart, Dimension size) {
+  public static byte[] png(JFreeChart chart, int width, int height) {
     BufferedImage image =
         new BufferedImage(
-            (int) (size.width * PNG_SCALE),
-            (int) (size.height * PNG_SCALE),
-            BufferedImage.TYPE_INT_RGB);
+            (int) (width * PNG_SCALE), (int) (height * PNG_SCALE), BufferedImage.TYPE_INT_RGB);
     Graphics2D g = image.createGraphics();
     g.scale(PNG_SCALE, PNG_SCALE);
-    chart.draw(g, new Rectangle2D.Double(0, 0, size.width, size.height));
+    chart.draw(g, new Rectangle2D.Double(0, 0, width, height));
     g.dispose();
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try {
@@ -67,10 +67,10 @@ public final class ChartFile {
   }
 
   /** The chart as the bytes of an SVG document. */
-  public static byte[] svg(JFreeChart chart, Dimension size) {
+  public static byte[] svg(JFreeChart chart, int width, int height) {
     SVGGraphics2D g = new SVGGraphics2D(emptyDocument());
-    g.setSVGCanvasSize(size);
-    chart.draw(g, new Rectangle2D.Double(0, 0, size.width, size.height));
+    g.setSVGCanvasSize(new Dimension(width, height));
+    chart.draw(g, new Rectangle2D.Double(0, 0, width, height));
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (OutputStreamWriter writer = new OutputStreamWriter(bytes, StandardCharsets.UTF_8)) {
       g.stream(writer, true);

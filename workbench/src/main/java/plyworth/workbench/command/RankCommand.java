@@ -1,6 +1,5 @@
 package plyworth.workbench.command;
 
-import java.awt.Dimension;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -104,7 +103,7 @@ final class RankCommand implements Callable<Integer> {
   private void writeChart(Ranked ranked) throws IOException {
     RankingBars bars = RankedBars.of(ranked, top, Locale.ENGLISH);
     int height = Math.min(4000, 140 + 34 * bars.bars().size());
-    ChartFile.write(RankingChart.of(bars, ChartTheme.PAPER), new Dimension(1200, height), chart);
+    ChartFile.write(RankingChart.of(bars, ChartTheme.PAPER), 1200, height, chart);
   }
 
   private void warn(PluginFault fault) {

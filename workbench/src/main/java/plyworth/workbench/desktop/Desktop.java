@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import java.awt.GraphicsEnvironment;
 import java.nio.file.Path;
 import javax.swing.SwingUtilities;
 import plyworth.workbench.host.PluginCatalog;
@@ -8,6 +9,11 @@ import plyworth.workbench.host.PluginCatalog;
 public final class Desktop {
 
   private Desktop() {}
+
+  /** Whether there is a display to open a window on. */
+  public static boolean available() {
+    return !GraphicsEnvironment.isHeadless();
+  }
 
   /** Opens the window on a study file. */
   public static void open(Path study, PluginCatalog catalog) {
