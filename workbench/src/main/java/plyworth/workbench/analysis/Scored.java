@@ -1,11 +1,14 @@
 package plyworth.workbench.analysis;
 
 import java.util.List;
+import plyworth.shared.study.Study;
 import plyworth.workbench.engine.table.CandidateTable;
 import plyworth.workbench.engine.table.Progress;
 import plyworth.workbench.engine.table.ScoringFault;
+import plyworth.workbench.engine.table.TableSize;
 import plyworth.workbench.engine.table.Tabulation;
 import plyworth.workbench.host.PluginCatalog;
+import plyworth.workbench.host.PluginFault;
 
 /**
  * A study with every candidate scored, or the first of them when it was cancelled.
@@ -32,7 +35,13 @@ public record Scored(
     Compiled working = compiled;
     while (true) {
       try {
-        Tabulation tabulation = Tabulation.of(working.paths(), working.prepared().bound());
+        Study study = working.prepared().study();
+        Tabulation tabulation =
+            Tabulation.of(
+                working.paths(),
+                working.prepared().bound(),
+                criterion -> asksFor(study, criterion.id()),
+                TableSize.standardBudget());
         CandidateTable table = tabulation.run(progress);
         return new Scored(working, table, tabulation.size().statement(), watch.seconds());
       } catch (ScoringFault fault) {
@@ -54,8 +63,24 @@ public record Scored(
         compiled.seconds());
   }
 
+  /**
+   * Whether the table holds what a study asks for, which may differ from the scored one in
+   * weightings, value functions and limits.
+   */
+  public boolean holds(Study study) {
+    Study before = compiled.prepared().study();
+    return compiled.prepared().bound().criteria().stream()
+        .allMatch(c -> asksFor(before, c.id()) || !asksFor(study, c.id()));
+  }
+
+  /** Only what some weighting weighs or a limit concerns needs a column. */
+  private static boolean asksFor(Study study, String criterion) {
+    return study.weightings().stream().anyMatch(w -> w.weight(criterion) > 0)
+        || study.limits().stream().anyMatch(l -> l.criterion().equals(criterion));
+  }
+
   /** Plugins that are not part of this result, with their reasons. */
-  public List<plyworth.workbench.host.PluginFault> faults() {
+  public List<PluginFault> faults() {
     return compiled.prepared().catalog().faults();
   }
 }

@@ -37,7 +37,9 @@ final class SingleStructure {
             ranked.scored().seconds()),
         ranked.study(),
         ranked.ranker(),
+        ranked.exact(),
         ranked.ranking(),
+        ranked.best(),
         ranked.baseline(),
         ranked.seconds());
   }

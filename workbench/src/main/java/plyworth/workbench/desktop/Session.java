@@ -148,7 +148,9 @@ final class Session {
   private void refresh() {
     failed = false;
     Study study = history.current();
-    if (ranked != null && Pipeline.sameScores(ranked.study(), study)) {
+    if (ranked != null
+        && Pipeline.sameScores(ranked.study(), study)
+        && ranked.scored().holds(study)) {
       Ranked before = ranked;
       scoring.run(stale -> before.again(study, Pipeline.LISTED), this::show, this::fail);
     } else {

@@ -18,12 +18,12 @@ final class ChunkFiller implements PluginBlocks.Rows {
     this.tabulation = tabulation;
     this.goOn = goOn;
     walk = tabulation.walk();
-    blocks = new PluginBlocks(tabulation.plugins(), tabulation.layout());
+    blocks = new PluginBlocks(tabulation.plugins(), tabulation.layout(), tabulation.kept());
   }
 
   /** Scores the paths from {@code first} on; null when it was cancelled on the way. */
   Chunk fill(long first, int rows) {
-    ChunkWriter writer = new ChunkWriter(tabulation.plugins().criteria(), rows);
+    ChunkWriter writer = new ChunkWriter(tabulation.plugins().criteria(), tabulation.kept(), rows);
     walk.seek(first);
     for (int at = 0; at < rows; at += PluginBlocks.CAPACITY) {
       if (!goOn() || !block(first + at, Math.min(PluginBlocks.CAPACITY, rows - at))) {
@@ -45,10 +45,11 @@ final class ChunkFiller implements PluginBlocks.Rows {
     walk.seek(0);
     block(0, (int) Math.min(PluginBlocks.CAPACITY, tabulation.graph().count()));
     int bounded = 0;
-    for (BoundCriterion criterion : tabulation.plugins().criteria()) {
+    for (int c = 0; c < tabulation.kept().length; c++) {
+      BoundCriterion criterion = tabulation.plugins().criteria().get(c);
       Block block = blocks.blocks()[criterion.plugin()];
       boolean apart = block.high[criterion.index()] != block.low[criterion.index()];
-      bounded += criterion.applies() && apart ? 1 : 0;
+      bounded += tabulation.kept()[c] && apart ? 1 : 0;
     }
     return bounded;
   }

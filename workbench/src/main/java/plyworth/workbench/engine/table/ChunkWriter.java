@@ -14,12 +14,12 @@ final class ChunkWriter {
   private final byte[] codes;
   private int at;
 
-  ChunkWriter(List<BoundCriterion> criteria, int rows) {
+  ChunkWriter(List<BoundCriterion> criteria, boolean[] kept, int rows) {
     this.criteria = criteria;
     codes = new byte[rows];
     low = new float[criteria.size()][];
     for (int c = 0; c < low.length; c++) {
-      low[c] = criteria.get(c).applies() ? new float[rows] : null;
+      low[c] = kept[c] ? new float[rows] : null;
     }
     high = low.clone();
   }

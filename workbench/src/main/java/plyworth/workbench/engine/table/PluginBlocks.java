@@ -1,13 +1,15 @@
 package plyworth.workbench.engine.table;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import plyworth.shared.scoring.Block;
-import plyworth.shared.scoring.Criterion;
 import plyworth.shared.scoring.Figure;
 import plyworth.shared.scoring.Layerwise;
 import plyworth.shared.scoring.ScoringPlugin;
 import plyworth.shared.structure.Structure;
+import plyworth.workbench.host.BoundCriterion;
 import plyworth.workbench.host.BoundPlugin;
 import plyworth.workbench.host.BoundPlugins;
 
@@ -27,12 +29,21 @@ final class PluginBlocks {
   }
 
   private final BoundPlugins bound;
+  private final boolean[] kept;
   private final Block[] blocks;
+  private final List<Optional<Layerwise>> forms = new ArrayList<>();
   private final double[][] states;
 
-  PluginBlocks(BoundPlugins bound, StateLayout layout) {
+  /**
+   * Blocks for the plugins.
+   *
+   * @param kept for each criterion of all plugins whether its figures are used
+   */
+  PluginBlocks(BoundPlugins bound, StateLayout layout, boolean[] kept) {
     this.bound = bound;
+    this.kept = kept;
     List<BoundPlugin> plugins = bound.plugins();
+    plugins.forEach(p -> forms.add(Plugins.call(p, p.scorer()::layerwise)));
     blocks = new Block[plugins.size()];
     states = new double[layout.size()][];
     for (int p = 0; p < blocks.length; p++) {
@@ -72,7 +83,7 @@ final class PluginBlocks {
       Block block = blocks[p];
       clear(block, size);
       fillNeeded(plugin.plugin(), block);
-      Layerwise form = Plugins.call(plugin, plugin.scorer()::layerwise).orElse(null);
+      Layerwise form = forms.get(p).orElse(null);
       boolean done =
           form == null
               ? StructureBlocks.fill(bound, p, block, rows)
@@ -128,9 +139,11 @@ final class PluginBlocks {
     if (block.size < 0) {
       throw new ScoringFault(plugin.id(), "it changes the size of the block");
     }
-    for (int c = 0; c < block.low.length; c++) {
-      Criterion criterion = plugin.plugin().criteria().get(c);
-      checkEnds(plugin.id() + "/" + criterion.id(), plugin.id(), block, c);
+    for (int c = 0; c < kept.length; c++) {
+      BoundCriterion criterion = bound.criteria().get(c);
+      if (kept[c] && criterion.plugin() == p) {
+        checkEnds(criterion.id(), plugin.id(), block, criterion.index());
+      }
     }
     for (int f = 0; f < block.provided.length; f++) {
       for (int j = 0; j < block.size; j++) {

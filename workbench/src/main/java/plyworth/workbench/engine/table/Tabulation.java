@@ -1,6 +1,8 @@
 package plyworth.workbench.engine.table;
 
+import java.util.function.Predicate;
 import plyworth.workbench.engine.CompiledGraph;
+import plyworth.workbench.host.BoundCriterion;
 import plyworth.workbench.host.BoundPlugins;
 
 /** Scores every candidate of a graph into a {@link CandidateTable}. */
@@ -11,11 +13,18 @@ public final class Tabulation {
   private final StateLayout layout;
   private final Contributions contributions;
   private final Suffixes suffixes;
+  private final boolean[] kept;
   private final TableSize size;
 
-  private Tabulation(CompiledGraph graph, BoundPlugins plugins, long budget) {
+  private Tabulation(
+      CompiledGraph graph, BoundPlugins plugins, Predicate<BoundCriterion> wanted, long budget) {
     this.graph = graph;
     this.plugins = plugins;
+    kept = new boolean[plugins.criteria().size()];
+    for (int c = 0; c < kept.length; c++) {
+      BoundCriterion criterion = plugins.criteria().get(c);
+      kept[c] = criterion.applies() && wanted.test(criterion);
+    }
     layout = StateLayout.of(plugins.plugins());
     contributions = Contributions.of(graph, plugins.plugins(), layout);
     suffixes = Suffixes.of(graph, contributions, layout);
@@ -24,18 +33,20 @@ public final class Tabulation {
 
   /** Gets ready, with {@link TableSize#standardBudget} to fill; see the other. */
   public static Tabulation of(CompiledGraph graph, BoundPlugins plugins) {
-    return of(graph, plugins, TableSize.standardBudget());
+    return of(graph, plugins, criterion -> true, TableSize.standardBudget());
   }
 
   /**
    * Gets ready: asks the plugins for their contributions, and finishes one block to see which
    * criteria are only bounded.
    *
+   * @param wanted criteria that get a column; the others are not kept
    * @param budget bytes the table may take
    * @throws ScoringFault when a plugin throws or gives what cannot be
    */
-  public static Tabulation of(CompiledGraph graph, BoundPlugins plugins, long budget) {
-    return new Tabulation(graph, plugins, budget);
+  public static Tabulation of(
+      CompiledGraph graph, BoundPlugins plugins, Predicate<BoundCriterion> wanted, long budget) {
+    return new Tabulation(graph, plugins, wanted, budget);
   }
 
   /** The memory that the table takes. */
@@ -69,7 +80,10 @@ public final class Tabulation {
   }
 
   private TableSize measure(long budget) {
-    int columns = (int) plugins.criteria().stream().filter(c -> c.applies()).count();
+    int columns = 0;
+    for (boolean column : kept) {
+      columns += column ? 1 : 0;
+    }
     long rows = graph.count();
     int bounded = rows == 0 ? 0 : new ChunkFiller(this, () -> true).boundedColumns();
     long bytes = Chunk.bytes(rows, columns, bounded) + suffixes.bytes();
@@ -82,6 +96,11 @@ public final class Tabulation {
 
   BoundPlugins plugins() {
     return plugins;
+  }
+
+  /** Whether each criterion has a column. */
+  boolean[] kept() {
+    return kept;
   }
 
   StateLayout layout() {

@@ -14,6 +14,7 @@ import plyworth.workbench.ToyGraph;
 import plyworth.workbench.ToyPlugin;
 import plyworth.workbench.ToyStudy;
 import plyworth.workbench.engine.CompiledGraph;
+import plyworth.workbench.host.BoundCriterion;
 import plyworth.workbench.host.BoundPlugins;
 
 class TabulationTest {
@@ -53,6 +54,24 @@ class TabulationTest {
             ? Float.isNaN(low) && Float.isNaN(high)
             : low <= figure + slack && high >= figure - slack;
     assertThat(encloses).describedAs("%s in %s to %s", figure, low, high).isTrue();
+  }
+
+  @Test
+  void aCriterionThatNobodyWantsTakesNoColumnAndNoMemory() {
+    ToyStudy study = ToyStudy.random(4);
+    List<BoundCriterion> criteria = study.plugins().criteria();
+    BoundCriterion wanted =
+        criteria.stream().filter(BoundCriterion::applies).findFirst().orElseThrow();
+    Tabulation narrow =
+        Tabulation.of(study.graph(), study.plugins(), wanted::equals, Long.MAX_VALUE / 4);
+    CandidateTable table = narrow.run(Progress.NONE, 2);
+    CandidateTable whole = Tabulation.of(study.graph(), study.plugins()).run(Progress.NONE, 2);
+    for (int c = 0; c < criteria.size(); c++) {
+      assertThat(table.chunk(0).has(c)).isEqualTo(criteria.get(c).equals(wanted));
+    }
+    int column = criteria.indexOf(wanted);
+    assertThat(table.chunk(0).low(column)).isEqualTo(whole.chunk(0).low(column));
+    assertThat(narrow.size().columns()).isEqualTo(1);
   }
 
   @Test
@@ -126,7 +145,7 @@ class TabulationTest {
   @Test
   void aTableThatDoesNotFitIsRefusedBeforeAnythingIsScored() {
     ToyStudy study = big();
-    Tabulation tabulation = Tabulation.of(study.graph(), study.plugins(), 100_000);
+    Tabulation tabulation = Tabulation.of(study.graph(), study.plugins(), c -> true, 100_000);
     assertThat(tabulation.size().fits()).isFalse();
     assertThatThrownBy(() -> tabulation.run(Progress.NONE))
         .isInstanceOf(TableTooLargeException.class)

@@ -1,0 +1,41 @@
+package plyworth.workbench.analysis;
+
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import plyworth.shared.scoring.Assessment;
+import plyworth.workbench.host.BoundCriterion;
+import plyworth.workbench.host.BoundPlugins;
+import plyworth.workbench.ranking.ExactScores;
+
+/** Scores single candidates in full, and remembers them, since the best tend to stay the best. */
+final class ExactFigures implements ExactScores {
+
+  private static final int MOST = 20_000;
+
+  private final Compiled compiled;
+  private final Map<Long, double[]> known = new ConcurrentHashMap<>();
+
+  ExactFigures(Compiled compiled) {
+    this.compiled = compiled;
+  }
+
+  @Override
+  public double[] figures(long path) {
+    if (known.size() > MOST) {
+      known.clear();
+    }
+    return known.computeIfAbsent(path, this::score);
+  }
+
+  private double[] score(long path) {
+    BoundPlugins bound = compiled.prepared().bound();
+    Map<String, Assessment> assessments = bound.score(compiled.paths().structure(path));
+    return bound.criteria().stream().mapToDouble(c -> figure(bound, assessments, c)).toArray();
+  }
+
+  private static double figure(
+      BoundPlugins bound, Map<String, Assessment> assessments, BoundCriterion criterion) {
+    String plugin = bound.plugins().get(criterion.plugin()).id();
+    return assessments.get(plugin).figure(criterion.criterion().id());
+  }
+}
