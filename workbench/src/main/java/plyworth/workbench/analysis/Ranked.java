@@ -4,6 +4,7 @@ import java.util.List;
 import plyworth.shared.structure.Structure;
 import plyworth.shared.study.Study;
 import plyworth.workbench.ranking.ExactScores;
+import plyworth.workbench.ranking.ParetoFront;
 import plyworth.workbench.ranking.RankedCandidate;
 import plyworth.workbench.ranking.Ranker;
 import plyworth.workbench.ranking.Ranking;
@@ -59,6 +60,15 @@ public record Ranked(
             .toList();
     Sheet baseline = Sheet.of(scored.compiled(), model, study.baseline());
     return new Ranked(scored, study, ranker, exact, ranking, best, baseline, seconds);
+  }
+
+  /**
+   * The candidates that no other beats in every weighted criterion.
+   *
+   * @param cap most candidates the front may hold
+   */
+  public ParetoFront front(int cap) {
+    return ranker.paretoFront(ranking.model(), cap);
   }
 
   /** The structure of a candidate. */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -22,6 +23,7 @@ import plyworth.workbench.chart.RankingBars;
 import plyworth.workbench.chart.RankingChart;
 import plyworth.workbench.engine.table.Progress;
 import plyworth.workbench.host.PluginFault;
+import plyworth.workbench.ranking.ParetoFront;
 
 /** Ranks every candidate of a study. */
 @Command(
@@ -29,6 +31,8 @@ import plyworth.workbench.host.PluginFault;
     mixinStandardHelpOptions = true,
     description = "Ranks every candidate of a study.")
 final class RankCommand implements Callable<Integer> {
+
+  private static final int MOST_ON_FRONT = 100_000;
 
   /** Ways to print a ranking. */
   enum Format {
@@ -64,6 +68,11 @@ final class RankCommand implements Callable<Integer> {
       description = "Also writes the ranking chart, as .png or .svg.")
   private Path chart;
 
+  @Option(
+      names = "--front",
+      description = "Also finds the Pareto front over the weighted criteria.")
+  private boolean front;
+
   @Option(names = "--timing", description = "Also prints counts, seconds and memory.")
   private boolean timing;
 
@@ -92,9 +101,11 @@ final class RankCommand implements Callable<Integer> {
 
   private void print(Ranked ranked) {
     PrintWriter out = program.out();
+    Optional<ParetoFront> found =
+        front ? Optional.of(ranked.front(MOST_ON_FRONT)) : Optional.empty();
     switch (format) {
-      case TABLE -> RankingText.print(ranked, out);
-      case JSON -> out.print(JsonPrint.text(RankingJson.of(ranked)));
+      case TABLE -> RankingText.print(ranked, found, out);
+      case JSON -> out.print(JsonPrint.text(RankingJson.of(ranked, found)));
       case CSV -> RankingCsv.print(ranked, out);
     }
     out.flush();

@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import plyworth.shared.data.Json;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.host.Digits;
 import plyworth.workbench.ranking.GroupCounts;
+import plyworth.workbench.ranking.ParetoFront;
 import plyworth.workbench.ranking.RankedCandidate;
 import plyworth.workbench.ranking.Weighed;
 
@@ -16,7 +18,7 @@ final class RankingJson {
 
   private RankingJson() {}
 
-  static Json of(Ranked ranked) {
+  static Json of(Ranked ranked, Optional<ParetoFront> front) {
     Map<String, Json> root = new LinkedHashMap<>();
     root.put("format", Json.of("plyworth rank"));
     root.put("version", Json.of(1));
@@ -28,6 +30,7 @@ final class RankingJson {
       candidates.add(candidate(ranked, candidates.size() + 1, candidate));
     }
     root.put("candidates", Json.of(candidates));
+    front.ifPresent(found -> root.put("paretoFront", front(ranked, found)));
     root.put("baseline", SheetJson.body(ranked, ranked.baseline()));
     return Json.of(root);
   }
@@ -55,6 +58,15 @@ final class RankingJson {
     entries.put("excluded", Json.of(counts.excluded()));
     entries.put("cannotBeJudged", Json.of(counts.cannotBeJudged() + counts.open()));
     entries.put("complete", Json.of(ranked.ranking().complete()));
+    return Json.of(entries);
+  }
+
+  private static Json front(Ranked ranked, ParetoFront front) {
+    Map<String, Json> entries = new LinkedHashMap<>();
+    entries.put("complete", Json.of(front.complete()));
+    entries.put(
+        "structures",
+        Json.of(front.paths().stream().map(p -> Json.of(ranked.structure(p).toString())).toList()));
     return Json.of(entries);
   }
 

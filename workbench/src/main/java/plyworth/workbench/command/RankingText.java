@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import plyworth.shared.scoring.Finding;
 import plyworth.shared.structure.Structure;
@@ -11,6 +12,7 @@ import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.Sheet;
 import plyworth.workbench.host.Digits;
 import plyworth.workbench.ranking.GroupCounts;
+import plyworth.workbench.ranking.ParetoFront;
 import plyworth.workbench.ranking.RankedCandidate;
 import plyworth.workbench.ranking.Valuation;
 import plyworth.workbench.ranking.Weighed;
@@ -19,22 +21,25 @@ import plyworth.workbench.ranking.Weighed;
 final class RankingText {
 
   private final Ranked ranked;
+  private final Optional<ParetoFront> front;
   private final PrintWriter out;
   private final List<Weighed> criteria;
   private final int[] shown;
 
-  private RankingText(Ranked ranked, PrintWriter out) {
+  private RankingText(Ranked ranked, Optional<ParetoFront> front, PrintWriter out) {
     this.ranked = ranked;
+    this.front = front;
     this.out = out;
     criteria = ranked.ranking().model().criteria();
     shown = IntStream.range(0, criteria.size()).filter(c -> criteria.get(c).counts()).toArray();
   }
 
-  static void print(Ranked ranked, PrintWriter out) {
-    RankingText text = new RankingText(ranked, out);
+  static void print(Ranked ranked, Optional<ParetoFront> front, PrintWriter out) {
+    RankingText text = new RankingText(ranked, front, out);
     text.head();
     text.table();
     text.baseline();
+    text.front();
     out.println();
     out.println("Screening estimates; explain shows the formula and the test behind each figure.");
   }
@@ -111,6 +116,16 @@ final class RankingText {
     today.remarks().stream()
         .filter(r -> r.finding().level() != Finding.Level.INFORMS)
         .forEach(r -> out.println("  " + FindingText.of(ranked, r)));
+  }
+
+  private void front() {
+    front.ifPresent(
+        found ->
+            out.printf(
+                Locale.ROOT,
+                "%nPareto front: %,d candidates that no other beats in every weighted criterion%s%n",
+                found.paths().size(),
+                found.complete() ? "" : " (not complete: more than " + found.cap() + ")"));
   }
 
   private String rankOfBaseline() {
