@@ -48,6 +48,19 @@ public sealed interface NeighbourRule {
       implements NeighbourRule {}
 
   /**
+   * The two outermost layers, when they must not make up the face of the pack; further in they may
+   * touch.
+   *
+   * @param id identifier
+   * @param outer the outermost layer
+   * @param inner the one directly inside it
+   * @param reason why
+   * @param source where from
+   */
+  record Face(String id, KindExpression outer, KindExpression inner, String reason, String source)
+      implements NeighbourRule {}
+
+  /**
    * What the outermost layer must be.
    *
    * @param id identifier

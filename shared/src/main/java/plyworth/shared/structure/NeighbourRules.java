@@ -14,7 +14,8 @@ import plyworth.shared.data.Spelling;
 public final class NeighbourRules {
 
   private static final List<String> FORMS =
-      List.of("neighbours", "web-bond-web", "outermost", "innermost", "at-most", "at-least");
+      List.of(
+          "neighbours", "web-bond-web", "face", "outermost", "innermost", "at-most", "at-least");
 
   private NeighbourRules() {}
 
@@ -44,6 +45,10 @@ public final class NeighbourRules {
       entries.put("bond", Json.of(r.bond() == null ? "none" : r.bond().text()));
       entries.put("inner", Json.of(r.inner().text()));
       entries.put("allowed", Json.of(false));
+    } else if (rule instanceof NeighbourRule.Face r) {
+      entries.put("outer", Json.of(r.outer().text()));
+      entries.put("inner", Json.of(r.inner().text()));
+      entries.put("allowed", Json.of(false));
     } else if (rule instanceof NeighbourRule.Outermost r) {
       entries.put("only", Json.of(r.only().text()));
     } else if (rule instanceof NeighbourRule.Innermost r) {
@@ -65,6 +70,8 @@ public final class NeighbourRules {
       return "neighbours";
     } else if (rule instanceof NeighbourRule.WebBondWeb) {
       return "web-bond-web";
+    } else if (rule instanceof NeighbourRule.Face) {
+      return "face";
     } else if (rule instanceof NeighbourRule.Outermost) {
       return "outermost";
     } else if (rule instanceof NeighbourRule.Innermost) {
@@ -88,6 +95,11 @@ public final class NeighbourRules {
         forbids(fields);
         yield new NeighbourRule.WebBondWeb(
             id, kind(fields, "outer"), bond(fields), kind(fields, "inner"), reason, source);
+      }
+      case "face" -> {
+        forbids(fields);
+        yield new NeighbourRule.Face(
+            id, kind(fields, "outer"), kind(fields, "inner"), reason, source);
       }
       case "outermost" -> new NeighbourRule.Outermost(id, kind(fields, "only"), reason, source);
       case "innermost" -> new NeighbourRule.Innermost(id, kind(fields, "only"), reason, source);

@@ -47,7 +47,8 @@ class NeighbourRulesTest {
             new NeighbourRule.Outermost("d", web, "why", "common practice"),
             new NeighbourRule.Innermost("e", web, "why", "common practice"),
             new NeighbourRule.AtMost("f", web, 0, "why", "common practice"),
-            new NeighbourRule.AtLeast("g", web, 2, "why", "common practice"));
+            new NeighbourRule.AtLeast("g", web, 2, "why", "common practice"),
+            new NeighbourRule.Face("h", web, web, "why", "common practice"));
     assertThat(forms.stream().map(NeighbourRulesTest::reread)).isEqualTo(forms);
   }
 

@@ -96,7 +96,7 @@ public final class Objections {
       return ofKind(alphabet.matching(r.kind()));
     } else if (rule instanceof NeighbourRule.AtLeast r) {
       return ofKind(alphabet.matching(r.kind()));
-    } else if (rule instanceof NeighbourRule.Neighbours) {
+    } else if (rule instanceof NeighbourRule.Neighbours || rule instanceof NeighbourRule.Face) {
       return List.of(at - 1, at);
     } else if (rule instanceof NeighbourRule.WebBondWeb) {
       return joint(at);

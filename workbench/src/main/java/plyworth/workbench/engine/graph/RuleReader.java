@@ -34,6 +34,8 @@ sealed interface RuleReader {
       return r.bond() == null
           ? new Unbonded(outer, inner, layers.webs(), layers.bonds())
           : new Bonded(outer, layers.matching(r.bond()), inner, layers.webs(), layers.bonds());
+    } else if (rule instanceof NeighbourRule.Face r) {
+      return new Face(layers.matching(r.outer()), layers.matching(r.inner()));
     } else if (rule instanceof NeighbourRule.Outermost r) {
       return new Outermost(layers.matching(r.only()));
     } else if (rule instanceof NeighbourRule.Innermost r) {
@@ -89,6 +91,19 @@ sealed interface RuleReader {
         return outer.get(layer) ? 1 : 0;
       }
       return memory == 1 && bonds.get(layer) && bond.get(layer) ? 2 : memory;
+    }
+  }
+
+  /** Remembers whether all that was read is the outer of the two (1), or that it is not (2). */
+  record Face(BitSet outer, BitSet inner) implements RuleReader {
+    @Override
+    public boolean forbids(int memory, int layer) {
+      return memory == 1 && inner.get(layer);
+    }
+
+    @Override
+    public int after(int memory, int layer) {
+      return memory == START && outer.get(layer) ? 1 : 2;
     }
   }
 

@@ -99,6 +99,8 @@ final class BruteForce {
       return false;
     } else if (rule instanceof NeighbourRule.WebBondWeb r) {
       return badJoint(r, list);
+    } else if (rule instanceof NeighbourRule.Face r) {
+      return list.size() > 1 && is(list.get(0), r.outer()) && is(list.get(1), r.inner());
     } else if (rule instanceof NeighbourRule.Outermost r) {
       return !is(list.get(0), r.only());
     } else if (rule instanceof NeighbourRule.Innermost r) {

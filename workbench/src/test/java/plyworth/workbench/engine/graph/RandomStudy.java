@@ -59,13 +59,14 @@ record RandomStudy(List<Position> positions, List<NeighbourRule> rules) {
   private static NeighbourRule rule(String id, Random random) {
     KindExpression a = kind(random);
     KindExpression b = kind(random);
-    return switch (random.nextInt(7)) {
+    return switch (random.nextInt(8)) {
       case 0 -> new NeighbourRule.Neighbours(id, a, b, "reason", "test");
       case 1 -> new NeighbourRule.WebBondWeb(id, a, kind(random), b, "reason", "test");
       case 2 -> new NeighbourRule.WebBondWeb(id, a, null, b, "reason", "test");
       case 3 -> new NeighbourRule.Outermost(id, either(a, b), "reason", "test");
       case 4 -> new NeighbourRule.Innermost(id, either(a, b), "reason", "test");
-      case 5 -> new NeighbourRule.AtMost(id, a, random.nextInt(4), "reason", "test");
+      case 5 -> new NeighbourRule.Face(id, a, b, "reason", "test");
+      case 6 -> new NeighbourRule.AtMost(id, a, random.nextInt(4), "reason", "test");
       default -> new NeighbourRule.AtLeast(id, a, 1 + random.nextInt(3), "reason", "test");
     };
   }

@@ -9,6 +9,7 @@ import static plyworth.workbench.engine.graph.SmallLibrary.PAPER;
 import static plyworth.workbench.engine.graph.SmallLibrary.PRIMER;
 import static plyworth.workbench.engine.graph.SmallLibrary.SKIN;
 import static plyworth.workbench.engine.graph.SmallLibrary.TIE;
+import static plyworth.workbench.engine.graph.SmallLibrary.VARNISH;
 import static plyworth.workbench.engine.graph.SmallLibrary.graph;
 import static plyworth.workbench.engine.graph.SmallLibrary.only;
 import static plyworth.workbench.engine.graph.SmallLibrary.position;
@@ -45,6 +46,15 @@ class RulesInTheGraphTest {
     assertThat(allowed(PAPER_FOIL_APART, PAPER, FOIL)).isFalse();
     assertThat(allowed(PAPER_FOIL_APART, FOIL, PAPER)).isTrue();
     assertThat(allowed(PAPER_FOIL_APART, PAPER, TIE, FOIL)).isTrue();
+  }
+
+  @Test
+  void theFaceIsTheTwoOutermostLayersAlone() {
+    var face = new NeighbourRule.Face("face", kind("ink"), kind("film"), "why", "test");
+    assertThat(allowed(face, INK, FILM)).isFalse();
+    assertThat(allowed(face, VARNISH, INK, FILM)).isTrue();
+    assertThat(allowed(face, INK, PAPER, TIE, FILM)).isTrue();
+    assertThat(allowed(face, INK)).isTrue();
   }
 
   @Test

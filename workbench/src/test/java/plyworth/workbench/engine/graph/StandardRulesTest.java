@@ -52,7 +52,14 @@ class StandardRulesTest {
             + " aluminium-foil 9 um / adhesive-pu-solvent 2.5 g/m2 @dry-bond / lldpe 50 um",
         "bopp 20 um / ink-nc 1.5 g/m2 @flexo-solvent / adhesive-pu-solventless 1.8 g/m2"
             + " @solventless / bopp-met 18 um / adhesive-pu-solventless 1.8 g/m2 @solventless /"
-            + " cpp 30 um"
+            + " cpp 30 um",
+        "overprint-varnish-wb 1 g/m2 @flexo-water / ink-wb 1.5 g/m2 @flexo-water /"
+            + " bopp-heat-seal 30 um",
+        "heat-resistant-lacquer 1 g/m2 @gravure-solvent / ink-nc 1.5 g/m2 @gravure-solvent /"
+            + " wash-primer 0.8 g/m2 @gravure-solvent / aluminium-foil 20 um / ldpe 20 um"
+            + " @extrusion-coating",
+        "ink-wb 1.5 g/m2 @flexo-water / kraft-paper 50 g/m2 / ldpe 12 um @extrusion-coating /"
+            + " plastomer 8 um @extrusion-coating"
       })
   void everydayStructuresAreAllowed(String structure) {
     assertThat(objections(LayerNotation.readStructure(structure))).isEmpty();
@@ -71,6 +78,10 @@ class StandardRulesTest {
         "webs-need-a-bond; ink-wb 1 g/m2 @flexo-water / kraft-paper 50 g/m2 / aluminium-foil 7 um"
             + " / eaa 20 um @extrusion-coating",
         "a-print; kraft-paper 50 g/m2 / ldpe 20 um @extrusion-coating",
+        "film-print-under-jaws; ink-nc 1 g/m2 @flexo-solvent / bopet 12 um / adhesive-pu-solvent"
+            + " 2 g/m2 @dry-bond / lldpe 50 um",
+        "plastomer-on-a-carrier; ink-wb 1 g/m2 @flexo-water / kraft-paper 50 g/m2 /"
+            + " plastomer 15 um @extrusion-coating",
         "innermost-seals; ink-wb 1 g/m2 @flexo-water / kraft-paper 50 g/m2",
         "water-needs-a-porous-web; bopet 12 um / ink-nc 1 g/m2 @gravure-solvent /"
             + " adhesive-acrylic-wb 3 g/m2 @water-based-lamination / lldpe 50 um"
