@@ -10,6 +10,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import javax.accessibility.AccessibleContext;
 import javax.swing.JComponent;
 import javax.swing.UIManager;
 import plyworth.shared.material.Material;
@@ -39,6 +40,17 @@ final class CrossSection extends JComponent {
     setMinimumSize(new Dimension(240, 120));
     setPreferredSize(new Dimension(360, 220));
     getAccessibleContext().setAccessibleName("Cross-section");
+  }
+
+  @Override
+  public AccessibleContext getAccessibleContext() {
+    if (accessibleContext == null) {
+      accessibleContext =
+          new AccessibleJComponent() {
+            private static final long serialVersionUID = 1L;
+          };
+    }
+    return accessibleContext;
   }
 
   void show(Structure structure, MaterialLibrary materials) {
