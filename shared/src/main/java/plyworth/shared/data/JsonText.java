@@ -38,6 +38,7 @@ public final class JsonText {
 
   private final JsonParser parser;
   private final String source;
+  private String at = "";
 
   private JsonText(JsonParser parser, String source) {
     this.parser = parser;
@@ -54,19 +55,17 @@ public final class JsonText {
   public static Json read(String text, String source) {
     try (JsonParser parser = FACTORY.createParser(text)) {
       return new JsonText(parser, source).whole();
-    } catch (JsonProcessingException e) {
-      throw unreadable(e, source);
     } catch (IOException e) {
       throw new DataException(Place.wholeOf(source), e.getMessage(), "");
     }
   }
 
-  private static DataException unreadable(JsonProcessingException e, String source) {
-    JsonLocation at = e.getLocation();
+  private DataException unreadable(JsonProcessingException e) {
+    JsonLocation location = e.getLocation();
     Place place =
-        at == null
+        location == null
             ? Place.wholeOf(source)
-            : new Place(source, at.getLineNr(), at.getColumnNr(), "");
+            : new Place(source, location.getLineNr(), location.getColumnNr(), at);
     if (e instanceof JsonEOFException) {
       return new DataException(
           place, "the file ends before the value is complete", "Restore the whole file.");
@@ -82,6 +81,14 @@ public final class JsonText {
   }
 
   private Json whole() throws IOException {
+    try {
+      return only();
+    } catch (JsonProcessingException e) {
+      throw unreadable(e);
+    }
+  }
+
+  private Json only() throws IOException {
     if (parser.nextToken() == null) {
       throw new DataException(Place.wholeOf(source), "the file is empty", "Restore the file.");
     }
@@ -109,17 +116,23 @@ public final class JsonText {
     Map<String, Json> entries = new LinkedHashMap<>();
     while (parser.nextToken() != JsonToken.END_OBJECT) {
       String key = parser.currentName();
+      String inner = path.isEmpty() ? key : path + "." + key;
+      at = inner;
       parser.nextToken();
-      entries.put(key, value(path.isEmpty() ? key : path + "." + key));
+      entries.put(key, value(inner));
+      at = path;
     }
     return new Json.Obj(place, entries);
   }
 
   private Json array(Place place, String path) throws IOException {
     List<Json> items = new ArrayList<>();
+    at = path + "[0]";
     while (parser.nextToken() != JsonToken.END_ARRAY) {
-      items.add(value(path + "[" + items.size() + "]"));
+      items.add(value(at));
+      at = path + "[" + items.size() + "]";
     }
+    at = path;
     return new Json.Arr(place, items);
   }
 

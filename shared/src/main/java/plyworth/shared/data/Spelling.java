@@ -13,7 +13,7 @@ public final class Spelling {
   public static Optional<String> nearest(String word, Collection<String> known) {
     return known.stream()
         .min(Comparator.comparingInt((String k) -> distance(word, k)).thenComparing(k -> k))
-        .filter(k -> distance(word, k) <= Math.max(2, word.length() / 3));
+        .filter(k -> distance(word, k) <= Math.max(1, (word.length() + 1) / 3));
   }
 
   /** A sentence that proposes the nearest word, or lists the known ones when they are few. */
@@ -28,21 +28,26 @@ public final class Spelling {
     return known.size() > 24 ? "" : "Known here: " + String.join(", ", known) + ".";
   }
 
-  /** Number of single-letter insertions, deletions and replacements between two words. */
+  /**
+   * Number of single-letter insertions, deletions and replacements, and of swaps of neighbours,
+   * between two words.
+   */
   private static int distance(String a, String b) {
-    int[] row = new int[b.length() + 1];
-    for (int j = 0; j <= b.length(); j++) {
-      row[j] = j;
-    }
-    for (int i = 1; i <= a.length(); i++) {
-      int diagonal = row[0];
-      row[0] = i;
-      for (int j = 1; j <= b.length(); j++) {
-        int replaced = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-        diagonal = row[j];
-        row[j] = Math.min(replaced, Math.min(row[j], row[j - 1]) + 1);
+    int[][] rows = new int[a.length() + 1][b.length() + 1];
+    for (int i = 0; i <= a.length(); i++) {
+      for (int j = 0; j <= b.length(); j++) {
+        rows[i][j] = i == 0 || j == 0 ? i + j : nearest(a, b, i, j, rows);
       }
     }
-    return row[b.length()];
+    return rows[a.length()][b.length()];
+  }
+
+  private static int nearest(String a, String b, int i, int j, int[][] rows) {
+    char x = a.charAt(i - 1);
+    char y = b.charAt(j - 1);
+    int replaced = rows[i - 1][j - 1] + (x == y ? 0 : 1);
+    int steps = Math.min(replaced, Math.min(rows[i - 1][j], rows[i][j - 1]) + 1);
+    boolean swapped = i > 1 && j > 1 && x == b.charAt(j - 2) && y == a.charAt(i - 2);
+    return swapped ? Math.min(steps, rows[i - 2][j - 2] + 1) : steps;
   }
 }

@@ -6,6 +6,7 @@ import java.util.Set;
 import plyworth.shared.data.DataException;
 import plyworth.shared.data.Fields;
 import plyworth.shared.data.Json;
+import plyworth.shared.data.Spelling;
 import plyworth.shared.material.Material;
 import plyworth.shared.material.MaterialLibrary;
 import plyworth.shared.route.Process;
@@ -36,7 +37,7 @@ final class StudyCodec {
         fields.list("rules", NeighbourRules::read),
         fields.value("baseline", json -> reader.structure(Fields.text(json))),
         fields.objects("weightings", PreferenceCodec::weighting),
-        fields.text("weighting"),
+        inUse(fields),
         PreferenceCodec.valueFunctions(fields),
         fields.objects("limits", PreferenceCodec::limit),
         PreferenceCodec.settings(fields),
@@ -56,6 +57,20 @@ final class StudyCodec {
             fields.value(key).place(), "\"" + id + "\" stands twice", "Remove one of the two.");
       }
     }
+  }
+
+  /** The weighting in use, refused where it stands when there is none of that name. */
+  private static String inUse(Fields fields) {
+    String name = fields.text("weighting");
+    List<String> known =
+        Fields.list(fields.value("weightings"), json -> Fields.of(json).text("name"));
+    if (!known.contains(name)) {
+      throw new DataException(
+          fields.value("weighting").place(),
+          "the weighting in use, \"" + name + "\", is not among the weightings",
+          Spelling.suggestion(name, known));
+    }
+    return name;
   }
 
   private static Decision decision(Fields fields, StructureReader reader) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -117,8 +118,11 @@ public final class StudyFile {
 
   private static byte[] bytes(Path file) {
     try {
+      if (Files.isDirectory(file)) {
+        throw unusable(file, "cannot be read: it is a folder");
+      }
       if (Files.size(file) > LARGEST) {
-        throw unusable(file, "is larger than " + LARGEST + " bytes: no study is");
+        throw unusable(file, "is larger than " + LARGEST + " bytes, which no study is");
       }
       return Files.readAllBytes(file);
     } catch (NoSuchFileException e) {
@@ -142,7 +146,13 @@ public final class StudyFile {
   }
 
   private static String reason(IOException e) {
-    return e.getClass().getSimpleName() + (e.getMessage() == null ? "" : ", " + e.getMessage());
+    if (e instanceof AccessDeniedException) {
+      return "permission is denied";
+    }
+    if (e instanceof NoSuchFileException) {
+      return "there is no such folder";
+    }
+    return e.getMessage() == null ? "the disk does not answer" : e.getMessage();
   }
 
   private static String name(Path file) {

@@ -56,6 +56,9 @@ public final class LayerNotation {
    */
   public static Layer readLayer(String text) {
     List<String> words = new ArrayList<>(Arrays.asList(text.strip().split("\\s+")));
+    if (words.get(0).startsWith("/") || words.get(words.size() - 1).endsWith("/")) {
+      throw wrong(text, "a layer is missing beside \"/\"");
+    }
     if (words.size() < 3) {
       throw wrong(text, "write: material amount unit, for example \"ldpe 12 um\"");
     }
@@ -93,7 +96,8 @@ public final class LayerNotation {
                 wrong(
                     text,
                     ("\"" + word + "\" is not a unit of a layer; ")
-                        + "use um, nm, mil, gauge, g/m2 or lb/3000ft2"));
+                        + "use um, nm, mil, gauge, g/m2 or lb/3000ft2"
+                        + (word.contains("/") ? ", and put spaces around a \"/\"" : "")));
   }
 
   private static double amount(String text, String word) {

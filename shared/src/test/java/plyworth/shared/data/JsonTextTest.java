@@ -42,6 +42,14 @@ class JsonTextTest {
         .hasMessageContaining(problem);
   }
 
+  @Test
+  void whatCannotBeReadIsNamedByTheKeysThatLeadThere() {
+    assertThatThrownBy(() -> read("{\"a\": {\"b\": [1, {\"c\": 2}, NaN]}}"))
+        .hasMessageContaining("at a.b[2]: NaN");
+    assertThatThrownBy(() -> read("{\"a\": {\"b\": 1, \"b\": 2}}"))
+        .hasMessageContaining("at a: not");
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"", " ", "\n\n"})
   void emptyFileIsRefused(String text) {

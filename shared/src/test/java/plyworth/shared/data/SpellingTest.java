@@ -13,6 +13,12 @@ class SpellingTest {
   void slipIsUnderstood() {
     assertThat(Spelling.nearest("aluminum-foil", KNOWN)).contains("aluminium-foil");
     assertThat(Spelling.nearest("bobet", KNOWN)).contains("bopet");
+    assertThat(Spelling.nearest("ldep", KNOWN)).contains("ldpe");
+  }
+
+  @Test
+  void aShortWordIsNotTurnedIntoAnother() {
+    assertThat(Spelling.nearest("salt", List.of("fat", "alcohol"))).isEmpty();
   }
 
   @Test

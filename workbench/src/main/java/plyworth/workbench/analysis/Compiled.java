@@ -8,6 +8,7 @@ import plyworth.workbench.engine.CompiledGraph;
 import plyworth.workbench.engine.Objection;
 import plyworth.workbench.engine.graph.CandidateGraph;
 import plyworth.workbench.engine.graph.Objections;
+import plyworth.workbench.host.PluginCatalog;
 
 /**
  * A study with its candidates counted, and none of them enumerated.
@@ -24,7 +25,8 @@ public record Compiled(
    * Builds the candidate graph.
    *
    * @param cancelled asked now and then; true gives up
-   * @throws IllegalArgumentException when the study leads to more candidates than can be numbered
+   * @throws plyworth.workbench.engine.TooManyCandidatesException when the study leads to more
+   *     candidates than can be numbered
    * @throws java.util.concurrent.CancellationException when cancelled
    */
   public static Compiled of(Prepared prepared, BooleanSupplier cancelled) {
@@ -38,6 +40,18 @@ public record Compiled(
             study.processesAtHand(),
             cancelled);
     return new Compiled(prepared, graph, graph.compile(), watch.seconds());
+  }
+
+  /** The same candidates with other plugins; itself when they are the same. */
+  Compiled with(PluginCatalog catalog) {
+    return catalog.equals(prepared.catalog())
+        ? this
+        : new Compiled(Prepared.of(prepared.study(), catalog), graph, paths, seconds);
+  }
+
+  /** The same plugins with the candidates of another. */
+  public Compiled withPathsOf(Compiled other) {
+    return new Compiled(prepared, other.graph(), other.paths(), other.seconds());
   }
 
   /** Why a structure is not on offer; empty when it is. */

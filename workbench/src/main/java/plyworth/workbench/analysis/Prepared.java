@@ -15,12 +15,14 @@ import plyworth.workbench.host.PluginCatalog;
 public record Prepared(Study study, PluginCatalog catalog, BoundPlugins bound) {
 
   /**
-   * Binds the plugins.
+   * Binds the plugins. One that fails is left out; {@link #catalog} then marks it faulty.
    *
-   * @throws IllegalArgumentException when a plugin cannot score the brief, or a setting is out of
-   *     its bounds
+   * @throws plyworth.workbench.host.UnscorableBriefException when a plugin cannot score the brief
+   * @throws IllegalArgumentException when a setting is out of its bounds
    */
   public static Prepared of(Study study, PluginCatalog catalog) {
-    return new Prepared(study, catalog, BoundPlugins.bind(catalog, study, Draw.TYPICAL));
+    return WithoutFaulty.run(
+        catalog,
+        working -> new Prepared(study, working, BoundPlugins.bind(working, study, Draw.TYPICAL)));
   }
 }

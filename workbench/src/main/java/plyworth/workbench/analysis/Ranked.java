@@ -71,6 +71,11 @@ public record Ranked(
     return ranker.paretoFront(ranking.model(), cap);
   }
 
+  /** The same ranking of another scoring, of which it knows the candidates. */
+  public Ranked with(Scored other) {
+    return new Ranked(other, study, ranker, exact, ranking, best, baseline, seconds);
+  }
+
   /** The structure of a candidate. */
   public Structure structure(long path) {
     return scored.compiled().paths().structure(path);

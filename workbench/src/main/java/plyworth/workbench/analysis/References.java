@@ -1,7 +1,6 @@
 package plyworth.workbench.analysis;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,20 +8,19 @@ import java.util.Set;
 import plyworth.shared.data.Spelling;
 import plyworth.shared.scoring.Criterion;
 import plyworth.shared.scoring.Parameter;
-import plyworth.shared.study.Limit;
 import plyworth.shared.study.Study;
 import plyworth.shared.study.Weighting;
 import plyworth.workbench.host.LoadedPlugin;
 import plyworth.workbench.host.PluginCatalog;
 
-/** Checks that the criteria and settings a study speaks of exist in the plugins at hand. */
+/** Checks that the criteria, settings and tags a study speaks of exist. */
 public final class References {
 
   /**
    * Something the study speaks of that is not there.
    *
-   * @param path where in the study
-   * @param plugin the plugin that is not loaded; empty when the plugin is there
+   * @param path keys that lead there in the study file, for example {@code limits[0].criterion}
+   * @param plugin the plugin that is not loaded; empty when that is not what is wrong
    * @param problem what is wrong
    * @param remedy what would be right
    */
@@ -44,20 +42,25 @@ public final class References {
   }
 
   /**
-   * Everything that dangles, in the order of the study.
+   * Everything that dangles, in the order of the study file.
    *
    * @param leftOut plugins that are left out on purpose
    */
   public static List<Dangling> check(Study study, PluginCatalog catalog, Set<String> leftOut) {
     References references = new References(catalog, leftOut);
-    for (Weighting weighting : study.weightings()) {
-      weighting
-          .weights()
-          .keySet()
-          .forEach(id -> references.criterion("weightings, \"" + weighting.name() + "\"", id));
+    references.found.addAll(RuleTags.check(study));
+    for (int i = 0; i < study.weightings().size(); i++) {
+      Weighting weighting = study.weightings().get(i);
+      String path = "weightings[" + i + "].weights.";
+      weighting.weights().keySet().forEach(id -> references.criterion(path + id, id));
     }
-    study.valueFunctions().keySet().forEach(id -> references.criterion("value functions", id));
-    study.limits().stream().map(Limit::criterion).forEach(id -> references.criterion("limits", id));
+    study
+        .valueFunctions()
+        .keySet()
+        .forEach(id -> references.criterion("value_functions." + id, id));
+    for (int i = 0; i < study.limits().size(); i++) {
+      references.criterion("limits[" + i + "].criterion", study.limits().get(i).criterion());
+    }
     study.settings().forEach(references::settings);
     return List.copyOf(references.found);
   }
@@ -65,7 +68,7 @@ public final class References {
   private void criterion(String path, String id) {
     int slash = id.indexOf('/');
     if (slash <= 0) {
-      add(path, Optional.empty(), "\"" + id + "\" is not a criterion", "Write plugin/criterion.");
+      add(path, "\"" + id + "\" is not a criterion", "Write plugin/criterion.");
       return;
     }
     String name = id.substring(slash + 1);
@@ -75,7 +78,6 @@ public final class References {
       if (!known.contains(name)) {
         add(
             path,
-            Optional.empty(),
             "the plugin " + plugin.get().id() + " has no criterion \"" + name + "\"",
             Spelling.suggestion(name, known));
       }
@@ -83,42 +85,49 @@ public final class References {
   }
 
   private void settings(String pluginId, Map<String, Double> values) {
-    Optional<LoadedPlugin> plugin = catalog.find(pluginId);
-    if (plugin.isEmpty()) {
-      return;
+    catalog
+        .find(pluginId)
+        .ifPresent(plugin -> values.forEach((id, value) -> setting(plugin, id, value)));
+  }
+
+  private void setting(LoadedPlugin plugin, String id, double value) {
+    List<Parameter> parameters = plugin.plugin().parameters();
+    String path = "settings." + plugin.id() + "." + id;
+    Optional<Parameter> named = parameters.stream().filter(p -> p.id().equals(id)).findFirst();
+    if (named.isEmpty()) {
+      add(
+          path,
+          "the plugin " + plugin.id() + " has no setting \"" + id + "\"",
+          Spelling.suggestion(id, parameters.stream().map(Parameter::id).toList()));
+    } else if (!named.get().allows(value)) {
+      add(path, "the setting is " + value, "It must lie between " + bounds(named.get()) + ".");
     }
-    List<String> known = plugin.get().plugin().parameters().stream().map(Parameter::id).toList();
-    for (String id : values.keySet()) {
-      if (!known.contains(id)) {
-        add(
-            "settings, " + pluginId,
-            Optional.empty(),
-            "the plugin " + pluginId + " has no setting \"" + id + "\"",
-            Spelling.suggestion(id, known));
-      }
-    }
+  }
+
+  private static String bounds(Parameter parameter) {
+    boolean pure = parameter.unit().isEmpty() || parameter.unit().equals("1");
+    String unit = pure ? "" : " " + parameter.unit();
+    return parameter.lowest() + " and " + parameter.highest() + unit;
   }
 
   private Optional<LoadedPlugin> pluginOf(String path, String id) {
     Optional<LoadedPlugin> plugin = catalog.find(id);
     if (plugin.isEmpty() && !leftOut.contains(id)) {
-      Set<String> known = new LinkedHashSet<>();
-      catalog.plugins().forEach(p -> known.add(p.id()));
-      add(
-          path,
-          Optional.of(id),
-          "the study uses the plugin \"" + id + "\", which is not loaded",
-          Spelling.nearest(id, known)
-              .map(near -> "Did you mean \"" + near + "\"?")
-              .orElse("Put its jar into " + catalog.folder() + ", or leave it out on purpose."));
+      List<String> known = catalog.plugins().stream().map(LoadedPlugin::id).toList();
+      found.add(
+          new Dangling(
+              path,
+              Optional.of(id),
+              "the study uses the plugin \"" + id + "\", which is not loaded",
+              Spelling.nearest(id, known)
+                  .map(near -> "Did you mean \"" + near + "\"?")
+                  .orElse(
+                      "Put its jar into " + catalog.folder() + ", or leave it out on purpose.")));
     }
     return plugin;
   }
 
-  private void add(String path, Optional<String> plugin, String problem, String remedy) {
-    Dangling dangling = new Dangling(path, plugin, problem, remedy);
-    if (found.stream().noneMatch(d -> d.equals(dangling))) {
-      found.add(dangling);
-    }
+  private void add(String path, String problem, String remedy) {
+    found.add(new Dangling(path, Optional.empty(), problem, remedy));
   }
 }

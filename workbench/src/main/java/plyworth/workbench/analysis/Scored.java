@@ -4,10 +4,8 @@ import java.util.List;
 import plyworth.shared.study.Study;
 import plyworth.workbench.engine.table.CandidateTable;
 import plyworth.workbench.engine.table.Progress;
-import plyworth.workbench.engine.table.ScoringFault;
 import plyworth.workbench.engine.table.TableSize;
 import plyworth.workbench.engine.table.Tabulation;
-import plyworth.workbench.host.PluginCatalog;
 import plyworth.workbench.host.PluginFault;
 
 /**
@@ -32,35 +30,20 @@ public record Scored(
    */
   public static Scored of(Compiled compiled, Progress progress) {
     Stopwatch watch = new Stopwatch();
-    Compiled working = compiled;
-    while (true) {
-      try {
-        Study study = working.prepared().study();
-        Tabulation tabulation =
-            Tabulation.of(
-                working.paths(),
-                working.prepared().bound(),
-                criterion -> asksFor(study, criterion.id()),
-                TableSize.standardBudget());
-        CandidateTable table = tabulation.run(progress);
-        return new Scored(working, table, tabulation.size().statement(), watch.seconds());
-      } catch (ScoringFault fault) {
-        working = without(working, fault);
-      }
-    }
+    return WithoutFaulty.run(
+        compiled.prepared().catalog(), catalog -> of(compiled.with(catalog), progress, watch));
   }
 
-  private static Compiled without(Compiled compiled, ScoringFault fault) {
-    Prepared before = compiled.prepared();
-    PluginCatalog catalog = before.catalog().faulty(fault.pluginId(), fault.reason());
-    if (catalog.plugins().size() == before.catalog().plugins().size()) {
-      throw fault;
-    }
-    return new Compiled(
-        Prepared.of(before.study(), catalog),
-        compiled.graph(),
-        compiled.paths(),
-        compiled.seconds());
+  private static Scored of(Compiled compiled, Progress progress, Stopwatch watch) {
+    Study study = compiled.prepared().study();
+    Tabulation tabulation =
+        Tabulation.of(
+            compiled.paths(),
+            compiled.prepared().bound(),
+            criterion -> asksFor(study, criterion.id()),
+            TableSize.standardBudget());
+    CandidateTable table = tabulation.run(progress);
+    return new Scored(compiled, table, tabulation.size().statement(), watch.seconds());
   }
 
   /**

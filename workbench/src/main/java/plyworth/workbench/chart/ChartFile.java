@@ -15,6 +15,7 @@ import java.util.Locale;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
+import org.apache.batik.ext.awt.image.spi.ImageWriterRegistry;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.jfree.chart.JFreeChart;
 import org.w3c.dom.Document;
@@ -68,6 +69,7 @@ public final class ChartFile {
 
   /** The chart as the bytes of an SVG document. */
   public static byte[] svg(JFreeChart chart, int width, int height) {
+    ImageWriterRegistry.getInstance().register(new PngInSvg());
     SVGGraphics2D g = new SVGGraphics2D(emptyDocument());
     g.setSVGCanvasSize(new Dimension(width, height));
     chart.draw(g, new Rectangle2D.Double(0, 0, width, height));

@@ -9,6 +9,7 @@ import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.host.BoundCriterion;
 import plyworth.workbench.host.Digits;
 import plyworth.workbench.host.Sentences;
+import plyworth.workbench.host.UnitText;
 import plyworth.workbench.ranking.Weighed;
 
 /** How criteria and their figures are written for people. */
@@ -22,11 +23,12 @@ final class CriterionText {
     Criterion criterion = bound.criterion();
     StringBuilder text = new StringBuilder(bound.id()).append(": ");
     text.append(Sentences.of(plugin(ranked, bound), criterion.title(), Locale.ENGLISH));
-    if (!criterion.unit().isEmpty() && !criterion.unit().equals("1")) {
-      text.append(", ").append(criterion.unit());
+    String unit = UnitText.of(criterion.unit());
+    if (!unit.isEmpty()) {
+      text.append(", ").append(unit);
     }
     if (!criterion.conditions().isEmpty()) {
-      text.append(" at ").append(criterion.conditions());
+      text.append(" (").append(criterion.conditions()).append(')');
     }
     return text.toString();
   }

@@ -1,6 +1,5 @@
 package plyworth.workbench.command;
 
-import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -11,20 +10,13 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import plyworth.shared.data.Json;
 import plyworth.shared.data.JsonPrint;
-import plyworth.shared.structure.LayerNotation;
 import plyworth.shared.structure.Structure;
-import plyworth.shared.study.Study;
-import plyworth.workbench.analysis.Compiled;
-import plyworth.workbench.analysis.Prepared;
 import plyworth.workbench.analysis.Ranked;
-import plyworth.workbench.analysis.Scored;
-import plyworth.workbench.engine.table.Progress;
 import plyworth.workbench.host.PluginCatalog;
 
 /** Shows the breakdown behind a structure's figures. */
 @Command(
     name = "explain",
-    mixinStandardHelpOptions = true,
     description = "Shows the breakdown behind a structure's figures, with formulae and sources.")
 final class ExplainCommand implements Callable<Integer> {
 
@@ -42,47 +34,42 @@ final class ExplainCommand implements Callable<Integer> {
       names = "--format",
       paramLabel = "FORMAT",
       defaultValue = "table",
-      description = "table or json.")
+      description = "table or json; ${DEFAULT-VALUE} by default.")
   private ScoreCommand.Format format;
 
+  private record Explained(Ranked ranked, String text) {}
+
   @Override
-  public Integer call() throws IOException {
-    if (candidate.matches("\\d+")) {
-      explainRank(Integer.parseInt(candidate));
-    } else {
-      Structure read =
-          candidate.equals("baseline")
-              ? study.read(program.catalog()).baseline()
-              : LayerNotation.readStructure(candidate);
-      explain(SingleStructure.ready(program, study, read), read);
-    }
+  public Integer call() {
+    StudyRun run = StudyRun.of(program, study);
+    NamedCandidate named = NamedCandidate.read(candidate, run.study());
+    Explained explained = run.work(working -> explain(run, working, named));
+    StudyRun.warn(explained.ranked(), program.err());
+    program.out().print(explained.text());
+    program.out().flush();
     return Failures.DONE;
   }
 
-  private void explainRank(int rank) throws IOException {
-    PluginCatalog catalog = program.catalog();
-    Study read = study.read(catalog);
-    Compiled compiled = Compiled.of(Prepared.of(read, study.narrowed(catalog)), () -> false);
-    Ranked ranked = Ranked.of(Scored.of(compiled, Progress.NONE), Math.max(1, rank));
-    if (rank < 1 || rank > ranked.best().size()) {
-      throw new IllegalArgumentException(
-          "there is no rank " + rank + "; " + ranked.best().size() + " candidates are ranked");
-    }
-    explain(ranked, ranked.structure(ranked.best().get(rank - 1).path()));
+  private Explained explain(StudyRun run, PluginCatalog working, NamedCandidate named) {
+    Ranked ranked =
+        named.structure().isPresent()
+            ? run.ready(working)
+            : run.ranked(working, 1, ProgressText.on(program.err()));
+    Structure structure = named.structure().orElseGet(() -> named.ranked(ranked));
+    return new Explained(
+        ranked,
+        format == ScoreCommand.Format.JSON
+            ? json(ranked, structure)
+            : ExplanationText.of(ranked, structure));
   }
 
-  private void explain(Ranked ranked, Structure structure) {
-    if (format == ScoreCommand.Format.JSON) {
-      Map<String, Json> root = new LinkedHashMap<>();
-      root.put("format", Json.of("plyworth explain"));
-      root.put("version", Json.of(1));
-      root.put("structure", Json.of(structure.toString()));
-      root.put("explanation", ExplanationJson.of(ranked, structure));
-      program.out().print(JsonPrint.text(Json.of(root)));
-    } else {
-      program.out().println(structure);
-      ExplanationText.print(ranked, structure, program.out());
-    }
-    program.out().flush();
+  private static String json(Ranked ranked, Structure structure) {
+    Map<String, Json> root = new LinkedHashMap<>();
+    root.put("format", Json.of("plyworth explain"));
+    root.put("version", Json.of(1));
+    root.put("study", Json.of(ranked.study().title()));
+    root.put("structure", Json.of(structure.toString()));
+    root.put("explanation", ExplanationJson.of(ranked, structure));
+    return JsonPrint.text(Json.of(root));
   }
 }

@@ -1,6 +1,7 @@
 package plyworth.workbench.command;
 
 import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -14,6 +15,7 @@ import plyworth.workbench.host.BoundPlugin;
 import plyworth.workbench.host.BoundPlugins;
 import plyworth.workbench.host.Digits;
 import plyworth.workbench.host.Sentences;
+import plyworth.workbench.host.UnitText;
 
 /** Explanations for people. */
 final class ExplanationText {
@@ -28,7 +30,17 @@ final class ExplanationText {
     this.out = out;
   }
 
-  static void print(Ranked ranked, Structure structure, PrintWriter out) {
+  /** The structure and, plugin by plugin, what is behind its figures. */
+  static String of(Ranked ranked, Structure structure) {
+    StringWriter text = new StringWriter();
+    PrintWriter out = new PrintWriter(text);
+    out.println(Paragraph.structure("", structure.toString()));
+    print(ranked, structure, out);
+    out.flush();
+    return text.toString();
+  }
+
+  private static void print(Ranked ranked, Structure structure, PrintWriter out) {
     BoundPlugins bound = ranked.scored().compiled().prepared().bound();
     Map<String, Explanation> explanations = bound.explain(structure);
     for (BoundPlugin one : bound.plugins()) {
@@ -36,25 +48,29 @@ final class ExplanationText {
       out.println();
       out.println("== " + text.said(one.plugin().card().title()) + " ==");
       explanations.get(one.id()).sections().forEach(text::section);
-      one.plugin().card().cautions().forEach(c -> out.println("Caution: " + text.said(c)));
+      out.println();
+      one.plugin()
+          .card()
+          .cautions()
+          .forEach(c -> out.println(Paragraph.of("", "Caution: " + text.said(c))));
     }
   }
 
   private void section(Explanation.Section section) {
     out.println();
-    out.println(said(section.title()));
+    out.println(Paragraph.of("", said(section.title())));
     if (section instanceof Explanation.Table table) {
       table(table);
     } else if (section instanceof Explanation.Bars bars) {
       for (int i = 0; i < bars.labels().size(); i++) {
         out.printf(
             "  %12s %s  %s%n",
-            Digits.sensible(bars.lengths().get(i)), bars.unit(), bars.labels().get(i));
+            Digits.sensible(bars.lengths().get(i)), UnitText.of(bars.unit()), bars.labels().get(i));
       }
     } else if (section instanceof Explanation.Curves curves) {
       curves(curves);
     }
-    out.println("  (" + said(section.basis()) + ")");
+    out.println(Paragraph.of("  ", "(" + said(section.basis()) + ")"));
   }
 
   private void table(Explanation.Table table) {

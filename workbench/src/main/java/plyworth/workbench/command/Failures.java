@@ -1,11 +1,11 @@
 package plyworth.workbench.command;
 
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.NoSuchFileException;
+import java.util.Arrays;
+import java.util.List;
 import picocli.CommandLine;
 import plyworth.shared.data.DataException;
+import plyworth.shared.data.Spelling;
 import plyworth.workbench.engine.table.TableTooLargeException;
 
 /** Turns what went wrong into a message and an exit code. */
@@ -19,18 +19,54 @@ final class Failures {
 
   static int onParameters(CommandLine.ParameterException e, String[] arguments) {
     PrintWriter err = e.getCommandLine().getErr();
-    err.println("plyworth: " + e.getMessage());
-    String name = e.getCommandLine().getCommandSpec().qualifiedName();
-    err.println("Try: " + name + " --help");
+    err.println("plyworth: " + sentence(e, arguments));
+    err.println("Try: " + e.getCommandLine().getCommandSpec().qualifiedName() + " --help");
     return WRONG_INPUT;
+  }
+
+  private static String sentence(CommandLine.ParameterException e, String[] arguments) {
+    if (!(e instanceof CommandLine.UnmatchedArgumentException unmatched)) {
+      return e.getMessage().replace("Invalid value for option", "option").replace('\'', '"');
+    }
+    CommandLine command = e.getCommandLine();
+    String first = unmatched.getUnmatched().get(0);
+    if (first.startsWith("-")) {
+      List<String> options =
+          command.getCommandSpec().options().stream()
+              .flatMap(o -> Arrays.stream(o.names()))
+              .toList();
+      return "there is no option \"" + first + "\". " + Spelling.suggestion(first, options);
+    }
+    return command.getParent() == null
+        ? notACommand(command, arguments[0])
+        : "\"" + first + "\" is one argument too many";
+  }
+
+  /** A message about a word that stands where a command is due. */
+  static String notACommand(CommandLine program, String word) {
+    return "\""
+        + word
+        + "\" is neither a command nor a study file. "
+        + Spelling.suggestion(word, program.getSubcommands().keySet());
   }
 
   static int onExecution(Exception e, CommandLine commandLine, CommandLine.ParseResult parsed) {
     PrintWriter err = commandLine.getErr();
     if (isWrongInput(e)) {
-      err.println("plyworth: " + message(e));
+      err.println("plyworth: " + e.getMessage());
       return WRONG_INPUT;
     }
+    return ourFault(e, err);
+  }
+
+  static int onMemoryUsedUp(PrintWriter err) {
+    err.println(
+        "plyworth: the memory is used up. Give more (PLYWORTH_JAVA_OPTIONS=-Xmx8g), or offer"
+            + " fewer options in the positions of the study.");
+    return OUR_FAULT;
+  }
+
+  private static int ourFault(Exception e, PrintWriter err) {
     err.println("plyworth: this is a fault of the program, not of your input: " + e);
     err.println("Please report it with the lines below and the study, if you may share it.");
     e.printStackTrace(err);
@@ -39,18 +75,7 @@ final class Failures {
 
   private static boolean isWrongInput(Exception e) {
     return e instanceof DataException
-        || e instanceof IllegalArgumentException
-        || e instanceof IOException
+        || e instanceof WrongInput
         || e instanceof TableTooLargeException;
-  }
-
-  private static String message(Exception e) {
-    if (e instanceof NoSuchFileException) {
-      return e.getMessage() + ": there is no such file. Check the path.";
-    }
-    if (e instanceof AccessDeniedException) {
-      return e.getMessage() + ": the file may not be read or written. Check its permissions.";
-    }
-    return e.getMessage();
   }
 }

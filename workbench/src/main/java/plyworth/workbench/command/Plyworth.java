@@ -1,6 +1,7 @@
 package plyworth.workbench.command;
 
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -14,7 +15,6 @@ import plyworth.workbench.host.PluginCatalog;
 /** The program on the command line; without a command it opens the window. */
 @Command(
     name = "plyworth",
-    mixinStandardHelpOptions = true,
     versionProvider = Plyworth.Version.class,
     synopsisSubcommandLabel = "[COMMAND]",
     description = "Trade-off studies of flexible-packaging structures.",
@@ -47,10 +47,23 @@ public final class Plyworth implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
   @Option(
+      names = {"-h", "--help"},
+      usageHelp = true,
+      scope = CommandLine.ScopeType.INHERIT,
+      description = "Show this help and exit.")
+  private boolean help;
+
+  @Option(
+      names = {"-V", "--version"},
+      versionHelp = true,
+      description = "Show the version and exit.")
+  private boolean version;
+
+  @Option(
       names = "--plugins",
       paramLabel = "FOLDER",
       scope = CommandLine.ScopeType.INHERIT,
-      description = "Folder the plugins are loaded from.")
+      description = "Folder the plugins are loaded from; by default the program's own.")
   private Path pluginFolder;
 
   @Parameters(
@@ -74,27 +87,42 @@ public final class Plyworth implements Callable<Integer> {
    */
   public static int run(
       Workplace workplace, Opener opener, PrintWriter out, PrintWriter err, String... arguments) {
-    return new CommandLine(new Plyworth(workplace, opener))
-        .setOut(out)
-        .setErr(err)
-        .setUsageHelpAutoWidth(true)
-        .setCaseInsensitiveEnumValuesAllowed(true)
-        .setExecutionExceptionHandler(Failures::onExecution)
-        .setParameterExceptionHandler(Failures::onParameters)
-        .execute(arguments);
+    CommandLine program =
+        new CommandLine(new Plyworth(workplace, opener))
+            .setOut(out)
+            .setErr(err)
+            .setUsageHelpAutoWidth(true)
+            .registerConverter(int.class, Words::whole)
+            .registerConverter(
+                RankCommand.Format.class, text -> Words.choice(text, RankCommand.Format.class))
+            .registerConverter(
+                ScoreCommand.Format.class, text -> Words.choice(text, ScoreCommand.Format.class))
+            .setExecutionExceptionHandler(Failures::onExecution)
+            .setParameterExceptionHandler(Failures::onParameters);
+    try {
+      return program.execute(arguments);
+    } catch (OutOfMemoryError e) {
+      return Failures.onMemoryUsedUp(err);
+    }
   }
 
   @Override
   public Integer call() {
     if (study == null && !workplace.hasExample()) {
-      throw new IllegalArgumentException(
+      throw new WrongInput(
           "the example " + workplace.example() + " is missing. Name a study file.");
+    }
+    if (study != null && !Files.exists(study)) {
+      throw new WrongInput(Failures.notACommand(spec.commandLine(), study.toString()));
     }
     return opener.open(study == null ? workplace.example() : study, catalog());
   }
 
   /** The plugins at hand. */
   PluginCatalog catalog() {
+    if (pluginFolder != null && !Files.isDirectory(pluginFolder)) {
+      throw new WrongInput("--plugins: there is no folder " + pluginFolder);
+    }
     return PluginCatalog.load(pluginFolder == null ? workplace.plugins() : pluginFolder);
   }
 

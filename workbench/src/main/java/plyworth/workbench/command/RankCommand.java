@@ -1,9 +1,6 @@
 package plyworth.workbench.command;
 
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -11,25 +8,11 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import plyworth.shared.data.JsonPrint;
-import plyworth.shared.study.Study;
-import plyworth.workbench.analysis.Compiled;
-import plyworth.workbench.analysis.Prepared;
 import plyworth.workbench.analysis.Ranked;
-import plyworth.workbench.analysis.Scored;
-import plyworth.workbench.chart.ChartFile;
-import plyworth.workbench.chart.ChartTheme;
-import plyworth.workbench.chart.RankedBars;
-import plyworth.workbench.chart.RankingBars;
-import plyworth.workbench.chart.RankingChart;
-import plyworth.workbench.engine.table.Progress;
-import plyworth.workbench.host.PluginFault;
 import plyworth.workbench.ranking.ParetoFront;
 
 /** Ranks every candidate of a study. */
-@Command(
-    name = "rank",
-    mixinStandardHelpOptions = true,
-    description = "Ranks every candidate of a study.")
+@Command(name = "rank", description = "Ranks every candidate of a study.")
 final class RankCommand implements Callable<Integer> {
 
   private static final int MOST_ON_FRONT = 100_000;
@@ -48,25 +31,21 @@ final class RankCommand implements Callable<Integer> {
 
   @Mixin private StudyArgument study;
 
+  @Mixin private ChartOption chart;
+
   @Option(
       names = "--top",
       paramLabel = "N",
       defaultValue = "10",
-      description = "How many of the best to print; ${DEFAULT-VALUE} by default.")
+      description = "How many of the best to print, up to 100000; ${DEFAULT-VALUE} by default.")
   private int top;
 
   @Option(
       names = "--format",
       paramLabel = "FORMAT",
       defaultValue = "table",
-      description = "table, json or csv.")
+      description = "table, json or csv; ${DEFAULT-VALUE} by default.")
   private Format format;
-
-  @Option(
-      names = "--chart",
-      paramLabel = "FILE",
-      description = "Also writes the ranking chart, as .png or .svg.")
-  private Path chart;
 
   @Option(
       names = "--front",
@@ -77,22 +56,16 @@ final class RankCommand implements Callable<Integer> {
   private boolean timing;
 
   @Override
-  public Integer call() throws IOException {
-    if (top < 1) {
-      throw new IllegalArgumentException("--top is " + top + "; it must be 1 or more");
+  public Integer call() {
+    if (top < 1 || top > NamedCandidate.MOST) {
+      throw new WrongInput("--top is " + top + "; it must be 1 to " + NamedCandidate.MOST);
     }
-    if (chart != null && !ChartFile.canWrite(chart)) {
-      throw new IllegalArgumentException("--chart writes .png or .svg, not " + chart);
-    }
-    var catalog = program.catalog();
-    Study read = study.read(catalog);
-    Compiled compiled = Compiled.of(Prepared.of(read, study.narrowed(catalog)), () -> false);
-    Ranked ranked = Ranked.of(Scored.of(compiled, Progress.NONE), top);
-    ranked.scored().faults().forEach(this::warn);
+    chart.check();
+    StudyRun run = StudyRun.of(program, study);
+    Ranked ranked = run.work(working -> run.ranked(working, top, ProgressText.on(program.err())));
+    StudyRun.warn(ranked, program.err());
+    chart.write(ranked, top);
     print(ranked);
-    if (chart != null) {
-      writeChart(ranked);
-    }
     if (timing) {
       TimingText.print(ranked, format == Format.TABLE ? program.out() : program.err());
     }
@@ -109,15 +82,8 @@ final class RankCommand implements Callable<Integer> {
       case CSV -> RankingCsv.print(ranked, out);
     }
     out.flush();
-  }
-
-  private void writeChart(Ranked ranked) throws IOException {
-    RankingBars bars = RankedBars.of(ranked, top, Locale.ENGLISH);
-    int height = Math.min(4000, 140 + 34 * bars.bars().size());
-    ChartFile.write(RankingChart.of(bars, ChartTheme.PAPER), 1200, height, chart);
-  }
-
-  private void warn(PluginFault fault) {
-    program.err().println("plyworth: left out: " + fault.name() + ": " + fault.reason());
+    if (format != Format.TABLE && ranked.best().isEmpty()) {
+      HindrancesText.print(ranked, program.err());
+    }
   }
 }

@@ -3,6 +3,8 @@ package plyworth.workbench.command;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
+import plyworth.shared.data.Json;
+import plyworth.shared.data.JsonPrint;
 import plyworth.shared.structure.Structure;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.host.Digits;
@@ -41,7 +43,7 @@ final class RankingCsv {
   }
 
   private static String number(double figure) {
-    return Double.isNaN(figure) ? "" : Double.toString(Digits.exported(figure));
+    return Double.isNaN(figure) ? "" : JsonPrint.text(Json.of(Digits.exported(figure))).strip();
   }
 
   private static void line(PrintWriter out, List<String> cells) {

@@ -37,6 +37,10 @@ final class RankingText {
   static void print(Ranked ranked, Optional<ParetoFront> front, PrintWriter out) {
     RankingText text = new RankingText(ranked, front, out);
     text.head();
+    if (ranked.best().isEmpty()) {
+      HindrancesText.print(ranked, out);
+      out.println();
+    }
     text.table();
     text.baseline();
     text.front();
@@ -46,7 +50,7 @@ final class RankingText {
 
   private void head() {
     out.println(ranked.study().title());
-    out.println(ranked.study().question());
+    out.println(Paragraph.of("", ranked.study().question()));
     out.println();
     out.println("Weighting \"" + ranked.study().weighting() + "\":");
     for (int c : shown) {
@@ -115,7 +119,7 @@ final class RankingText {
             });
     today.remarks().stream()
         .filter(r -> r.finding().level() != Finding.Level.INFORMS)
-        .forEach(r -> out.println("  " + FindingText.of(ranked, r)));
+        .forEach(r -> out.println(Paragraph.of("  ", FindingText.of(ranked, r))));
   }
 
   private void front() {
@@ -123,8 +127,9 @@ final class RankingText {
         found ->
             out.printf(
                 Locale.ROOT,
-                "%nPareto front: %,d candidates that no other beats in every weighted criterion%s%n",
+                "%nPareto front: %,d %s that no other beats in every weighted criterion%s%n",
                 found.paths().size(),
+                found.paths().size() == 1 ? "candidate" : "candidates",
                 found.complete() ? "" : " (not complete: more than " + found.cap() + ")"));
   }
 

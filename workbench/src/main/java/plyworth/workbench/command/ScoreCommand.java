@@ -1,9 +1,5 @@
 package plyworth.workbench.command;
 
-import java.io.IOException;
-import java.io.PrintWriter;
-import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -12,22 +8,15 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import plyworth.shared.data.JsonPrint;
 import plyworth.shared.quantity.Range;
-import plyworth.shared.scoring.Outcome;
-import plyworth.shared.structure.LayerNotation;
 import plyworth.shared.structure.Structure;
 import plyworth.workbench.analysis.Ranges;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.Sheet;
-import plyworth.workbench.engine.Objection;
-import plyworth.workbench.host.Digits;
-import plyworth.workbench.host.Sentences;
-import plyworth.workbench.ranking.Valuation;
-import plyworth.workbench.ranking.Weighed;
+import plyworth.workbench.host.PluginCatalog;
 
 /** Scores any structure under a study's brief, also one that is not on offer. */
 @Command(
     name = "score",
-    mixinStandardHelpOptions = true,
     description = "Scores any structure under a study's brief, also one that is not on offer.")
 final class ScoreCommand implements Callable<Integer> {
 
@@ -48,10 +37,11 @@ final class ScoreCommand implements Callable<Integer> {
   @Option(
       names = "--structure",
       required = true,
-      paramLabel = "\"LAYER / LAYER\"",
+      paramLabel = "LAYERS",
       description = {
-        "The layers, outside first: material amount unit, then @process, !side and coverage %%",
-        "where they matter. Example: \"ink-wb 1.5 g/m2 @flexo-water / kraft-paper 50 g/m2\""
+        "The layers, outside first, joined by \" / \". A layer is: material amount unit, and where"
+            + " they matter @process, !side and coverage %%. For example",
+        "\"ink-wb 1.4 g/m2 @flexo-water 45 %% / kraft-paper 50 g/m2\"."
       })
   private String structure;
 
@@ -59,75 +49,30 @@ final class ScoreCommand implements Callable<Integer> {
       names = "--format",
       paramLabel = "FORMAT",
       defaultValue = "table",
-      description = "table or json.")
+      description = "table or json; ${DEFAULT-VALUE} by default.")
   private Format format;
 
+  private record Scores(Ranked ranked, String text) {}
+
   @Override
-  public Integer call() throws IOException {
-    Structure read = LayerNotation.readStructure(structure);
-    Ranked ranked = SingleStructure.ready(program, study, read);
-    Sheet sheet = ranked.sheet(read);
-    Map<String, Range> ranges = Ranges.of(ranked.scored().compiled().prepared(), read, DRAWS, 1);
-    if (format == Format.JSON) {
-      program.out().print(JsonPrint.text(SheetJson.of(ranked, sheet, ranges)));
-    } else {
-      print(ranked, sheet, ranges);
-    }
+  public Integer call() {
+    StudyRun run = StudyRun.of(program, study);
+    Structure read = NamedCandidate.structure("--structure", structure, run.study());
+    Scores scores = run.work(working -> score(run, working, read));
+    StudyRun.warn(scores.ranked(), program.err());
+    program.out().print(scores.text());
     program.out().flush();
     return Failures.DONE;
   }
 
-  private void print(Ranked ranked, Sheet sheet, Map<String, Range> ranges) {
-    PrintWriter out = program.out();
-    out.println(sheet.structure());
-    for (Objection objection : sheet.objections()) {
-      out.println("  not on offer: " + objection.reason());
-    }
-    out.printf(
-        Locale.ROOT,
-        "value %.3f under \"%s\", %s%n%n",
-        sheet.valuation().value(),
-        ranked.study().weighting(),
-        sheet.group().name().toLowerCase(Locale.ROOT).replace('_', ' '));
-    List<Weighed> criteria = ranked.ranking().model().criteria();
-    for (int c = 0; c < criteria.size(); c++) {
-      criterion(ranked, sheet, ranges, c);
-    }
-    out.println();
-    sheet.remarks().forEach(r -> out.println(FindingText.of(ranked, r)));
-    out.println();
-    out.println("Ranges: middle 90 % of " + DRAWS + " random draws of all inputs.");
-  }
-
-  private void criterion(Ranked ranked, Sheet sheet, Map<String, Range> ranges, int c) {
-    Weighed weighed = ranked.ranking().model().criteria().get(c);
-    Valuation.Part part = sheet.valuation().parts().get(c);
-    program
-        .out()
-        .printf(
-            Locale.ROOT,
-            "%14s  %-22s %s%n",
-            CriterionText.figure(ranked, weighed, part.low()),
-            range(ranges.get(weighed.criterion().id()), weighed),
-            CriterionText.named(ranked, c) + missing(ranked, weighed, sheet.outcomes().get(c)));
-  }
-
-  private static String range(Range range, Weighed weighed) {
-    boolean shown = range.known() && weighed.criterion().criterion().classes().isEmpty();
-    return shown
-        ? "(" + Digits.sensible(range.low()) + " – " + Digits.sensible(range.high()) + ")"
-        : "";
-  }
-
-  private static String missing(Ranked ranked, Weighed weighed, Outcome outcome) {
-    if (outcome instanceof Outcome.DataMissing data) {
-      return "; unknown: " + data.subject() + " has no " + data.property();
-    }
-    if (outcome instanceof Outcome.NotApplicable not) {
-      return "; not applicable: "
-          + Sentences.of(
-              CriterionText.plugin(ranked, weighed.criterion()), not.why(), Locale.ENGLISH);
-    }
-    return "";
+  private Scores score(StudyRun run, PluginCatalog working, Structure read) {
+    Ranked ranked = run.ready(working);
+    Sheet sheet = ranked.sheet(read);
+    Map<String, Range> ranges = Ranges.of(ranked.scored().compiled().prepared(), read, DRAWS, 1);
+    return new Scores(
+        ranked,
+        format == Format.JSON
+            ? JsonPrint.text(SheetJson.of(ranked, sheet, ranges))
+            : SheetText.of(ranked, sheet, ranges, DRAWS));
   }
 }

@@ -1,16 +1,17 @@
 package plyworth.workbench.command;
 
-import java.io.IOException;
 import java.nio.file.Path;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import plyworth.shared.data.DataException;
 import plyworth.shared.data.Place;
+import plyworth.shared.data.Spelling;
 import plyworth.shared.store.StudyFile;
 import plyworth.shared.study.Study;
+import plyworth.shared.study.Weighting;
 import plyworth.workbench.analysis.References;
 import plyworth.workbench.host.PluginCatalog;
 
@@ -26,22 +27,34 @@ final class StudyArgument {
       description = "Weighting of the study to rank by; the one in use by default.")
   private String weighting;
 
-  @Option(
-      names = "--leave-out",
-      paramLabel = "PLUGIN",
-      description = "Leave a plugin out; may be repeated.")
-  private Set<String> leftOut = new LinkedHashSet<>();
+  @Mixin private PluginChoice plugins;
+
+  Path file() {
+    return file;
+  }
 
   /** Reads the study and checks it against the plugins. */
-  Study read(PluginCatalog catalog) throws IOException {
-    Study study = StudyFile.open(file).study();
-    refuseDangling(file, study, catalog, leftOut);
-    return weighting == null ? study : weighedBy(study);
+  Study read(PluginCatalog catalog) {
+    Study study = open(file);
+    plugins.check(catalog, study);
+    refuseDangling(file, study, catalog, plugins.leftOut());
+    return weighting == null ? study : study.with(chosen(study));
   }
 
   /** The plugins less those left out. */
   PluginCatalog narrowed(PluginCatalog catalog) {
-    return catalog.without(leftOut);
+    return plugins.of(catalog);
+  }
+
+  /** Reads a study; messages name the file as it was typed. */
+  static Study open(Path file) {
+    try {
+      return StudyFile.open(file).study();
+    } catch (DataException e) {
+      Place at = e.place();
+      throw new DataException(
+          new Place(file.toString(), at.line(), at.column(), at.path()), e.problem(), e.remedy());
+    }
   }
 
   static void refuseDangling(Path file, Study study, PluginCatalog catalog, Set<String> leftOut) {
@@ -51,20 +64,25 @@ final class StudyArgument {
       String option =
           first.plugin().map(p -> " On the command line: --leave-out " + p + ".").orElse("");
       throw new DataException(
-          new Place(file.toString(), 0, 0, first.path()), first.problem(), first.remedy() + option);
+          StudyPlaces.of(file, first.path()), first.problem(), first.remedy() + option);
     }
   }
 
-  private Study weighedBy(Study study) {
+  private Weighting chosen(Study study) {
     return study.weightings().stream()
         .filter(w -> w.name().equals(weighting))
         .findFirst()
-        .map(study::with)
-        .orElseThrow(
-            () ->
-                new IllegalArgumentException(
-                    ("the study has no weighting \"" + weighting + "\". It has: ")
-                        + String.join(
-                            ", ", study.weightings().stream().map(w -> w.name()).toList())));
+        .orElseThrow(() -> unknownWeighting(study));
+  }
+
+  private WrongInput unknownWeighting(Study study) {
+    List<String> known = study.weightings().stream().map(Weighting::name).toList();
+    return new WrongInput(
+        "--weighting: "
+            + file
+            + " has no weighting \""
+            + weighting
+            + "\". "
+            + Spelling.suggestion(weighting, known));
   }
 }

@@ -3,22 +3,24 @@ package plyworth.workbench.command;
 import java.io.PrintWriter;
 import java.util.List;
 
-/** Prints right-aligned columns, each line followed by a text of any length. */
+/** Prints right-aligned columns, each line of figures followed by the structure they belong to. */
 final class TextColumns {
 
   private TextColumns() {}
 
   static void print(
-      PrintWriter out, List<String> header, List<List<String>> rows, List<String> texts) {
+      PrintWriter out, List<String> header, List<List<String>> rows, List<String> structures) {
     int[] widths = header.stream().mapToInt(String::length).toArray();
     for (List<String> row : rows) {
       for (int i = 0; i < widths.length; i++) {
         widths[i] = Math.max(widths[i], row.get(i).length());
       }
     }
-    out.println(line(header, widths) + "structure, outside first");
+    out.println(line(header, widths));
+    String indent = " ".repeat(widths[0] + 2);
     for (int i = 0; i < rows.size(); i++) {
-      out.println(line(rows.get(i), widths) + texts.get(i));
+      out.println(line(rows.get(i), widths));
+      out.println(Paragraph.structure(indent, structures.get(i)));
     }
   }
 
@@ -27,6 +29,6 @@ final class TextColumns {
     for (int i = 0; i < widths.length; i++) {
       line.append(" ".repeat(widths[i] - cells.get(i).length())).append(cells.get(i)).append("  ");
     }
-    return line.toString();
+    return line.toString().stripTrailing();
   }
 }

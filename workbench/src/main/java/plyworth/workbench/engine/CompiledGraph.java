@@ -177,7 +177,7 @@ public final class CompiledGraph {
         count = Math.addExact(count, completions[edgeTo[edge]]);
       }
     } catch (ArithmeticException e) {
-      throw new IllegalArgumentException(
+      throw new TooManyCandidatesException(
           "there are more than "
               + Long.MAX_VALUE
               + " candidates, too many to number; take options out of the positions");

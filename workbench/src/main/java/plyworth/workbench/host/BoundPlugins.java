@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import plyworth.shared.material.MaterialLibrary;
+import plyworth.shared.route.ProcessLibrary;
 import plyworth.shared.scoring.Assessment;
 import plyworth.shared.scoring.Draw;
 import plyworth.shared.scoring.Explanation;
@@ -39,23 +41,26 @@ public record BoundPlugins(
   /**
    * Binds every plugin of a catalogue.
    *
-   * @throws IllegalArgumentException when a plugin cannot score the brief at all, or a setting of
-   *     the study is out of its bounds
+   * @throws UnscorableBriefException when a plugin cannot score the brief at all
+   * @throws IllegalArgumentException when a setting of the study is out of its bounds
+   * @throws PluginFailure when a plugin throws something else, or binds to nothing
    */
   public static BoundPlugins bind(PluginCatalog catalog, Study study, Draw draw) {
     Set<Figure> available = EnumSet.noneOf(Figure.class);
     catalog.plugins().forEach(p -> available.addAll(p.plugin().provides()));
     List<BoundPlugin> bound = new ArrayList<>();
+    MaterialLibrary materials = study.materialsAtHand();
+    ProcessLibrary processes = study.processesAtHand();
     for (LoadedPlugin loaded : catalog.plugins()) {
       ScoringContext context =
           new ScoringContext(
               study.brief(),
-              study.materialsAtHand(),
-              study.processesAtHand(),
+              materials,
+              processes,
               parameters(loaded.plugin(), study.settings().getOrDefault(loaded.id(), Map.of())),
               available,
               draw);
-      bound.add(new BoundPlugin(loaded.plugin(), loaded.plugin().bind(context)));
+      bound.add(new BoundPlugin(loaded.plugin(), PluginCalls.bind(loaded, context)));
     }
     return of(bound, available);
   }
@@ -99,25 +104,33 @@ public record BoundPlugins(
     return criteria.stream().filter(c -> c.id().equals(id)).findFirst();
   }
 
-  /** Scores one structure with every plugin, in order; the key is the plugin id. */
+  /**
+   * Scores one structure with every plugin, in order; the key is the plugin id.
+   *
+   * @throws PluginFailure when a plugin throws, or answers what cannot be
+   */
   public Map<String, Assessment> score(Structure structure) {
     Map<String, Assessment> assessments = new LinkedHashMap<>();
     Map<Figure, Double> figures = new EnumMap<>(Figure.class);
     for (BoundPlugin bound : plugins) {
-      Assessment assessment = bound.scorer().score(structure, needed(bound, figures));
+      Assessment assessment = PluginCalls.score(bound, structure, needed(bound, figures));
       figures.putAll(assessment.provided());
       assessments.put(bound.id(), assessment);
     }
     return assessments;
   }
 
-  /** The breakdown of every plugin on one structure; the key is the plugin id. */
+  /**
+   * The breakdown of every plugin on one structure; the key is the plugin id.
+   *
+   * @throws PluginFailure when a plugin throws, or answers what cannot be
+   */
   public Map<String, Explanation> explain(Structure structure) {
     Map<String, Explanation> explanations = new LinkedHashMap<>();
     Map<Figure, Double> figures = new EnumMap<>(Figure.class);
     score(structure).values().forEach(a -> figures.putAll(a.provided()));
     for (BoundPlugin bound : plugins) {
-      explanations.put(bound.id(), bound.scorer().explain(structure, needed(bound, figures)));
+      explanations.put(bound.id(), PluginCalls.explain(bound, structure, needed(bound, figures)));
     }
     return explanations;
   }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
+import plyworth.workbench.engine.TooManyCandidatesException;
 
 /**
  * Runs the positions and the rules together over all layer lists, from the inside back out, and
@@ -52,7 +53,7 @@ final class GraphBuilder {
   /**
    * The nodes, each after all that may follow it; the last is the outside.
    *
-   * @throws IllegalArgumentException when there are too many states
+   * @throws TooManyCandidatesException when there are too many states
    * @throws CancellationException when cancelled
    */
   List<Node> build() {
@@ -107,7 +108,7 @@ final class GraphBuilder {
 
   private void checkLimits() {
     if (visits++ == mostStates) {
-      throw new IllegalArgumentException(
+      throw new TooManyCandidatesException(
           "the positions and rules of this study lead to more than "
               + mostStates
               + " states of the candidate graph; take options out of the positions, or join"

@@ -1,12 +1,11 @@
 package plyworth.workbench.engine.table;
 
+import plyworth.workbench.host.PluginFailure;
+
 /** A plugin threw, or answered what cannot be, while candidates were scored. */
-public final class ScoringFault extends RuntimeException {
+public final class ScoringFault extends PluginFailure {
 
   private static final long serialVersionUID = 1L;
-
-  private final String pluginId;
-  private final String reason;
 
   /**
    * A wrong answer.
@@ -15,25 +14,11 @@ public final class ScoringFault extends RuntimeException {
    * @param reason what is wrong, for people
    */
   public ScoringFault(String pluginId, String reason) {
-    super("the plugin " + pluginId + " is faulty: " + reason);
-    this.pluginId = pluginId;
-    this.reason = reason;
+    super(pluginId, reason);
   }
 
   /** An exception in place of an answer. */
   ScoringFault(String pluginId, Throwable cause) {
-    super("the plugin " + pluginId + " is faulty: it throws " + cause, cause);
-    this.pluginId = pluginId;
-    this.reason = "it throws " + cause;
-  }
-
-  /** The plugin that is to be left out. */
-  public String pluginId() {
-    return pluginId;
-  }
-
-  /** What is wrong with it. */
-  public String reason() {
-    return reason;
+    super(pluginId, cause);
   }
 }

@@ -1,0 +1,39 @@
+package plyworth.workbench.command;
+
+import java.io.PrintWriter;
+import java.util.Locale;
+import java.util.concurrent.atomic.AtomicLong;
+import plyworth.workbench.engine.table.Progress;
+
+/** Says now and then how far long work is, to a person who waits at a terminal. */
+final class ProgressText implements Progress {
+
+  private static final long NANOS_BETWEEN_LINES = 2_000_000_000L;
+
+  private final PrintWriter err;
+  private final AtomicLong next = new AtomicLong(System.nanoTime() + NANOS_BETWEEN_LINES);
+
+  private ProgressText(PrintWriter err) {
+    this.err = err;
+  }
+
+  /** Silent where nobody waits. */
+  static Progress on(PrintWriter err) {
+    return System.console() == null ? Progress.NONE : new ProgressText(err);
+  }
+
+  @Override
+  public void scored(long candidates, long of) {
+    long due = next.get();
+    long now = System.nanoTime();
+    if (now > due && next.compareAndSet(due, now + NANOS_BETWEEN_LINES)) {
+      err.printf(Locale.ROOT, "scored %,d of %,d candidates%n", candidates, of);
+      err.flush();
+    }
+  }
+
+  @Override
+  public boolean cancelled() {
+    return false;
+  }
+}
