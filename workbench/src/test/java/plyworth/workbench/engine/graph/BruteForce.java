@@ -5,8 +5,11 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import plyworth.shared.material.MaterialLibrary;
+import plyworth.shared.route.ProcessLibrary;
 import plyworth.shared.route.ProcessRole;
 import plyworth.shared.structure.KindExpression;
 import plyworth.shared.structure.Layer;
@@ -18,18 +21,33 @@ import plyworth.shared.structure.Position;
  * What a study allows, worked out the slow way: every combination of options is written down, and
  * every rule is checked on the finished list as its definition reads.
  */
-final class BruteForce {
+public final class BruteForce {
 
   private final List<Position> positions;
   private final List<NeighbourRule> rules;
+  private final MaterialLibrary materials;
+  private final ProcessLibrary processes;
+  private final Map<Layer, Set<String>> tags = new HashMap<>();
+  private final Map<KindExpression, Map<Layer, Boolean>> meant = new HashMap<>();
 
   BruteForce(List<Position> positions, List<NeighbourRule> rules) {
+    this(positions, rules, SmallLibrary.MATERIALS, SmallLibrary.PROCESSES);
+  }
+
+  /** Works with any materials and processes. */
+  public BruteForce(
+      List<Position> positions,
+      List<NeighbourRule> rules,
+      MaterialLibrary materials,
+      ProcessLibrary processes) {
     this.positions = positions;
     this.rules = rules;
+    this.materials = materials;
+    this.processes = processes;
   }
 
   /** All allowed layer lists, each once. */
-  Set<List<Layer>> candidates() {
+  public Set<List<Layer>> candidates() {
     Set<List<Layer>> allowed = new LinkedHashSet<>();
     for (List<Layer> list : lists(0)) {
       if (!list.isEmpty() && rules.stream().noneMatch(r -> broken(r, list))) {
@@ -43,7 +61,7 @@ final class BruteForce {
   Set<List<Layer>> candidatesWith(int position, Option option) {
     List<Position> narrowed = new ArrayList<>(positions);
     narrowed.set(position, new Position("narrowed", List.of(option)));
-    return new BruteForce(narrowed, rules).candidates();
+    return new BruteForce(narrowed, rules, materials, processes).candidates();
   }
 
   /** Every way to spell an allowed layer list: the slots taken, with the layers they hold. */
@@ -89,7 +107,7 @@ final class BruteForce {
     return lists;
   }
 
-  static boolean broken(NeighbourRule rule, List<Layer> list) {
+  boolean broken(NeighbourRule rule, List<Layer> list) {
     if (rule instanceof NeighbourRule.Neighbours r) {
       for (int i = 1; i < list.size(); i++) {
         if (is(list.get(i - 1), r.outer()) && is(list.get(i), r.inner())) {
@@ -112,12 +130,12 @@ final class BruteForce {
     return list.stream().filter(l -> is(l, r.kind())).count() < r.n();
   }
 
-  private static boolean badJoint(NeighbourRule.WebBondWeb rule, List<Layer> list) {
+  private boolean badJoint(NeighbourRule.WebBondWeb rule, List<Layer> list) {
     for (int i = 0; i < list.size(); i++) {
       for (int j = i + 1; j < list.size(); j++) {
         List<Layer> between = list.subList(i + 1, j);
-        if (web(list.get(i)) && web(list.get(j)) && between.stream().noneMatch(BruteForce::web)) {
-          List<Layer> bonds = between.stream().filter(BruteForce::bond).toList();
+        if (web(list.get(i)) && web(list.get(j)) && between.stream().noneMatch(this::web)) {
+          List<Layer> bonds = between.stream().filter(this::bond).toList();
           boolean joined =
               rule.bond() == null
                   ? bonds.isEmpty()
@@ -131,15 +149,21 @@ final class BruteForce {
     return false;
   }
 
-  private static boolean web(Layer layer) {
-    return layer.process().isEmpty() || layer.process().equals("in-one-die");
+  private boolean web(Layer layer) {
+    return tags(layer).contains("web") || tags(layer).contains("web-part");
   }
 
-  private static boolean bond(Layer layer) {
-    return layer.process().endsWith("-bond");
+  private boolean bond(Layer layer) {
+    return tags(layer).contains("bond");
   }
 
-  private static boolean is(Layer layer, KindExpression kind) {
+  private boolean is(Layer layer, KindExpression kind) {
+    return meant
+        .computeIfAbsent(kind, k -> new HashMap<>())
+        .computeIfAbsent(layer, l -> isAnew(l, kind));
+  }
+
+  private boolean isAnew(Layer layer, KindExpression kind) {
     Set<String> tags = tags(layer);
     for (String alternative : kind.text().split(" \\| ")) {
       boolean all = true;
@@ -153,8 +177,12 @@ final class BruteForce {
     return false;
   }
 
-  private static Set<String> tags(Layer layer) {
-    var material = SmallLibrary.MATERIALS.require(layer.material());
+  private Set<String> tags(Layer layer) {
+    return tags.computeIfAbsent(layer, this::tagsAnew);
+  }
+
+  private Set<String> tagsAnew(Layer layer) {
+    var material = materials.require(layer.material());
     Set<String> tags = new HashSet<>(material.kinds());
     tags.add(material.id());
     tags.add(material.family());
@@ -163,8 +191,8 @@ final class BruteForce {
     } else {
       tags.removeAll(Set.of("web", "film"));
       tags.add("@" + layer.process());
-      ProcessRole role = SmallLibrary.PROCESSES.require(layer.process()).role();
-      tags.add(role == ProcessRole.WEB_PART ? "web-part" : role.name().toLowerCase());
+      ProcessRole role = processes.require(layer.process()).role();
+      tags.add(role == ProcessRole.WEB_PART ? "web-part" : role.name().toLowerCase(Locale.ROOT));
     }
     return tags;
   }
