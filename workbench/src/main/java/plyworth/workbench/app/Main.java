@@ -44,7 +44,7 @@ public final class Main {
             Workplace.here(), (s, c) -> 0, out, err, "rank", study.toString(), "--top", "10");
     out.println();
     out.println("There is no display here, so no window opens. Where there is one, start:");
-    out.println("  bin/plyworth " + study.getFileName());
+    out.println("  " + Workplace.here().home().resolve("bin").resolve("plyworth") + " " + study);
     return code;
   }
 
