@@ -47,8 +47,7 @@ final class RuleTags {
   }
 
   private void check(String path, KindExpression expression, List<References.Dangling> found) {
-    for (String word : expression.text().strip().split("[\\s|]+")) {
-      String tag = word.startsWith("-") ? word.substring(1) : word;
+    for (String tag : expression.tags()) {
       if (!known.contains(tag)) {
         String remedy = Spelling.suggestion(tag, known);
         found.add(
@@ -64,6 +63,9 @@ final class RuleTags {
   private static Map<String, KindExpression> expressions(NeighbourRule rule) {
     Map<String, KindExpression> byKey = new LinkedHashMap<>();
     if (rule instanceof NeighbourRule.Neighbours r) {
+      byKey.put("outer", r.outer());
+      byKey.put("inner", r.inner());
+    } else if (rule instanceof NeighbourRule.Face r) {
       byKey.put("outer", r.outer());
       byKey.put("inner", r.inner());
     } else if (rule instanceof NeighbourRule.WebBondWeb r) {
