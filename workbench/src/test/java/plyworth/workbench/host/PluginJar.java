@@ -1,30 +1,11 @@
 package plyworth.workbench.host;
 
-import java.io.IOException;
-import java.io.OutputStream;
-import java.io.UncheckedIOException;
-import java.net.URI;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.jar.Attributes;
-import java.util.jar.JarEntry;
-import java.util.jar.JarOutputStream;
-import java.util.jar.Manifest;
-import java.util.stream.Stream;
-import javax.tools.JavaCompiler;
-import javax.tools.JavaFileObject;
-import javax.tools.SimpleJavaFileObject;
-import javax.tools.StandardJavaFileManager;
-import javax.tools.StandardLocation;
-import javax.tools.ToolProvider;
 import plyworth.shared.scoring.InterfaceLevel;
+import plyworth.workbench.PluginPacker;
 
 /** Compiles a plugin from source and packs it into a jar, as a stranger would. */
 final class PluginJar {
-
-  private static final String SERVICE = "META-INF/services/plyworth.shared.scoring.ScoringPlugin";
 
   private final Path folder;
   private String id = "sample";
@@ -71,56 +52,8 @@ final class PluginJar {
 
   /** Writes the jar. */
   Path pack(String name) {
-    Path jar = folder.resolve(name);
-    Manifest manifest = new Manifest();
-    Attributes attributes = manifest.getMainAttributes();
-    attributes.put(Attributes.Name.MANIFEST_VERSION, "1.0");
-    attributes.putValue(InterfaceLevel.PLUGIN_ATTRIBUTE, id);
-    attributes.putValue(InterfaceLevel.LEVEL_ATTRIBUTE, level);
-    try {
-      Path classes = Files.createTempDirectory("plugin-classes");
-      compile(classes);
-      try (OutputStream out = Files.newOutputStream(jar);
-          JarOutputStream entries = new JarOutputStream(out, manifest)) {
-        put(entries, SERVICE, service.getBytes(StandardCharsets.UTF_8));
-        put(
-            entries,
-            "stranger/texts.properties",
-            "title=Sample\n".getBytes(StandardCharsets.UTF_8));
-        try (Stream<Path> files = Files.walk(classes)) {
-          for (Path file : files.filter(Files::isRegularFile).toList()) {
-            put(entries, classes.relativize(file).toString(), Files.readAllBytes(file));
-          }
-        }
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return jar;
-  }
-
-  private static void put(JarOutputStream jar, String name, byte[] bytes) throws IOException {
-    jar.putNextEntry(new JarEntry(name));
-    jar.write(bytes);
-    jar.closeEntry();
-  }
-
-  private void compile(Path classes) throws IOException {
-    JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
-    try (StandardJavaFileManager files = compiler.getStandardFileManager(null, null, null)) {
-      files.setLocationFromPaths(StandardLocation.CLASS_OUTPUT, List.of(classes));
-      JavaFileObject source =
-          new SimpleJavaFileObject(
-              URI.create("string:///stranger/Sample.java"), JavaFileObject.Kind.SOURCE) {
-            @Override
-            public CharSequence getCharContent(boolean ignored) {
-              return source();
-            }
-          };
-      if (!compiler.getTask(null, files, null, null, null, List.of(source)).call()) {
-        throw new IllegalStateException("the sample plugin does not compile");
-      }
-    }
+    return new PluginPacker(id, level, service, "Sample", source(), "title=Sample\n")
+        .pack(folder.resolve(name));
   }
 
   private String source() {

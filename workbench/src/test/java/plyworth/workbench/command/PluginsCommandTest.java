@@ -1,0 +1,126 @@
+package plyworth.workbench.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import plyworth.workbench.BrothStudy;
+
+/** Plugins come and go; what is there works. */
+class PluginsCommandTest {
+
+  private static final String[] BUILT_IN = {
+    "barrier", "cost", "machinability", "print-method", "recyclability"
+  };
+
+  @TempDir Path folder;
+  @TempDir Path plugins;
+  private Path study;
+
+  @BeforeEach
+  void studyAndPluginsAreThere() throws IOException {
+    study = BrothStudy.in(folder);
+    try (Stream<Path> jars = Files.list(CommandLineRun.HOME.resolve("plugins"))) {
+      for (Path jar : jars.filter(j -> j.toString().endsWith(".jar")).toList()) {
+        Files.copy(jar, plugins.resolve(jar.getFileName()));
+      }
+    }
+  }
+
+  private void remove(String plugin) throws IOException {
+    try (Stream<Path> jars = Files.list(plugins)) {
+      Path jar =
+          jars.filter(j -> j.getFileName().toString().startsWith("plyworth-plugin-" + plugin))
+              .findFirst()
+              .orElseThrow();
+      Files.delete(jar);
+    }
+  }
+
+  @Test
+  void theBuiltInPluginsAreListedWithTheirCriteriaAndSettings() {
+    CommandLineRun run = CommandLineRun.of("plugins");
+    assertThat(run.code()).isZero();
+    for (String plugin : BUILT_IN) {
+      assertThat(run.out()).contains("\n  " + plugin + ": ");
+    }
+    assertThat(run.out())
+        .contains("barrier/otr", "cm³/(m²·day·bar)", "pinhole-diameter", "50 µm (1 to 500)")
+        .doesNotContain("faulty");
+  }
+
+  @Test
+  void aFaultyPluginIsListedWithItsReason() throws IOException {
+    Files.writeString(plugins.resolve("broken.jar"), "not a jar");
+    CommandLineRun run = CommandLineRun.of("plugins", "--plugins", plugins);
+    assertThat(run.code()).isZero();
+    assertThat(run.out()).contains("faulty: broken.jar", "not a readable jar");
+    CommandLineRun ranked = CommandLineRun.of("rank", study, "--plugins", plugins);
+    assertThat(ranked.code()).isZero();
+    assertThat(ranked.err()).contains("left out: broken.jar");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"barrier", "cost", "machinability", "print-method", "recyclability"})
+  void aStudyThatUsesAMissingPluginSaysSoAndRunsWithoutItWhenTold(String missing)
+      throws IOException {
+    remove(missing);
+    CommandLineRun refused = CommandLineRun.of("rank", study, "--plugins", plugins);
+    assertThat(refused.code()).isEqualTo(2);
+    assertThat(refused.err())
+        .contains(study.toString(), "line 16", "\"" + missing + "\", which is not loaded")
+        .contains("--leave-out " + missing);
+    runsWithout(missing);
+  }
+
+  private void runsWithout(String missing) {
+    Object[] options = {"--plugins", plugins, "--leave-out", missing, "--format", "json"};
+    CommandLineRun ranked = run("rank", options);
+    assertThat(ranked.number("weighting", "sharedOut")).isPositive();
+    assertThat(ranked.keys("baseline", "criteria"))
+        .isNotEmpty()
+        .noneMatch(id -> id.startsWith(missing + "/"));
+    CommandLineRun explained = run("explain", "1", options);
+    assertThat(explained.keys("explanation")).hasSize(4).doesNotContain(missing);
+    CommandLineRun scored = run("score", "--structure", "lldpe 40 um", options);
+    assertThat(scored.keys("criteria")).noneMatch(id -> id.startsWith(missing + "/"));
+    assertThat(CommandLineRun.of("check", study, "--leave-out", missing).code()).isZero();
+  }
+
+  private CommandLineRun run(String command, Object... arguments) {
+    Stream<Object> flat =
+        Stream.of(arguments)
+            .flatMap(a -> a instanceof Object[] many ? Stream.of(many) : Stream.of(a));
+    CommandLineRun run =
+        CommandLineRun.of(Stream.concat(Stream.of(command, study), flat).toArray());
+    assertThat(run.code()).isZero();
+    return run;
+  }
+
+  @Test
+  void withoutMachinabilityCostUsesItsOwnRateAndSaysSo() throws IOException {
+    CommandLineRun with = run("score", "--structure", "lldpe 40 um");
+    assertThat(with.out()).doesNotContain("40 packs");
+    CommandLineRun without =
+        run("score", "--structure", "lldpe 40 um", "--leave-out", "machinability");
+    assertThat(without.out()).contains("40 packs");
+    CommandLineRun explained = run("explain", "baseline", "--leave-out", "machinability");
+    assertThat(explained.out()).contains("filling line at 40 packs per minute");
+  }
+
+  @Test
+  void withoutAnyPluginThereIsNothingToRankBy() throws IOException {
+    for (String plugin : BUILT_IN) {
+      remove(plugin);
+    }
+    CommandLineRun run = CommandLineRun.of("plugins", "--plugins", plugins);
+    assertThat(run.out()).contains("none is loaded");
+  }
+}
