@@ -50,15 +50,17 @@ public record Property(String id, String unit, List<Sourced> points) {
     while (points.get(upper).at() < x) {
       upper++;
     }
-    return between(points.get(upper - 1), points.get(upper), x);
+    Sourced next = points.get(upper);
+    return next.at() == x ? next.range() : between(points.get(upper - 1), next, x);
   }
 
   private static Range between(Sourced a, Sourced b, double x) {
     double share = (x - a.at()) / (b.at() - a.at());
-    return new Range(
-        mix(a.range().low(), b.range().low(), share),
-        mix(a.range().typical(), b.range().typical(), share),
-        mix(a.range().high(), b.range().high(), share));
+    double low = mix(a.range().low(), b.range().low(), share);
+    double typical = mix(a.range().typical(), b.range().typical(), share);
+    double high = mix(a.range().high(), b.range().high(), share);
+    // near a point without a band the three differ by rounding alone, in any order
+    return new Range(Math.min(low, typical), typical, Math.max(high, typical));
   }
 
   private static double mix(double a, double b, double share) {

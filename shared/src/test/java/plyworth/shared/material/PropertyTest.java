@@ -31,6 +31,21 @@ class PropertyTest {
     return new Sourced(at, Range.exactly(figure), SourceKind.MEMORY, "from memory");
   }
 
+  /** One and its inverse, times the other, is not always one in floating point. */
+  @Test
+  void aTabulatedPointIsGivenAsItStandsAndItsNeighbourhoodToo() {
+    Property factor =
+        new Property(
+            "o2-humidity-factor",
+            "1",
+            List.of(
+                new Sourced(0, new Range(0.54545, 0.8181818, 1.2273), SourceKind.MEMORY, "memory"),
+                point(50, 1),
+                point(100, 9)));
+    assertThat(factor.at(50)).isEqualTo(Range.exactly(1));
+    assertThat(factor.at(Math.nextDown(50.0)).typical()).isCloseTo(1, withinPercentage(1e-9));
+  }
+
   /** The interpolation of ln P against humidity, worked by hand from the two tables above. */
   @ParameterizedTest
   @CsvSource({"60, 6.8399, 27.053", "80, 20.494, 56.125", "90, 60.000, 106.07"})

@@ -42,6 +42,9 @@ public final class Main {
     int code =
         Plyworth.run(
             Workplace.here(), (s, c) -> 0, out, err, "rank", study.toString(), "--top", "10");
+    if (code != 0) {
+      return code;
+    }
     out.println();
     out.println("There is no display here, so no window opens. Where there is one, start:");
     out.println("  " + Workplace.here().home().resolve("bin").resolve("plyworth") + " " + study);

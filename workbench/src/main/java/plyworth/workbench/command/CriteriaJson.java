@@ -2,14 +2,13 @@ package plyworth.workbench.command;
 
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import plyworth.shared.data.Json;
 import plyworth.shared.scoring.Criterion;
-import plyworth.shared.scoring.ScoringPlugin;
+import plyworth.shared.scoring.Outcome;
 import plyworth.workbench.analysis.Ranked;
+import plyworth.workbench.analysis.Sheet;
 import plyworth.workbench.host.Digits;
-import plyworth.workbench.host.Sentences;
 import plyworth.workbench.ranking.Valuation;
 import plyworth.workbench.ranking.Weighed;
 
@@ -22,15 +21,35 @@ final class CriteriaJson {
     List<Weighed> criteria = ranked.ranking().model().criteria();
     Map<String, Json> entries = new LinkedHashMap<>();
     for (int c = 0; c < criteria.size(); c++) {
-      entries.put(
-          criteria.get(c).criterion().id(), one(ranked, criteria.get(c), valuation.parts().get(c)));
+      Map<String, Json> one = one(ranked, criteria.get(c), valuation.parts().get(c));
+      entries.put(criteria.get(c).criterion().id(), Json.of(one));
     }
     return Json.of(entries);
   }
 
-  private static Json one(Ranked ranked, Weighed weighed, Valuation.Part part) {
+  /** The same of a sheet, which also knows what data is missing. */
+  static Json of(Ranked ranked, Sheet sheet) {
+    List<Weighed> criteria = ranked.ranking().model().criteria();
+    Map<String, Json> entries = new LinkedHashMap<>();
+    for (int c = 0; c < criteria.size(); c++) {
+      Map<String, Json> one = one(ranked, criteria.get(c), sheet.valuation().parts().get(c));
+      if (sheet.outcomes().get(c) instanceof Outcome.DataMissing missing) {
+        one.put("missing", missing(missing));
+      }
+      entries.put(criteria.get(c).criterion().id(), Json.of(one));
+    }
+    return Json.of(entries);
+  }
+
+  private static Json missing(Outcome.DataMissing missing) {
+    Map<String, Json> entries = new LinkedHashMap<>();
+    entries.put("subject", Json.of(missing.subject()));
+    entries.put("property", Json.of(missing.property()));
+    return Json.of(entries);
+  }
+
+  private static Map<String, Json> one(Ranked ranked, Weighed weighed, Valuation.Part part) {
     Criterion criterion = weighed.criterion().criterion();
-    ScoringPlugin plugin = CriterionText.plugin(ranked, weighed.criterion());
     Map<String, Json> entries = new LinkedHashMap<>();
     entries.put("value", Json.of(Digits.exported(part.low())));
     entries.put("unit", Json.of(criterion.unit()));
@@ -39,14 +58,12 @@ final class CriteriaJson {
       entries.put("class", Json.of(CriterionText.figure(ranked, weighed, part.low())));
     }
     if (weighed.criterion().notApplicable().isPresent()) {
-      entries.put(
-          "notApplicable",
-          Json.of(Sentences.of(plugin, weighed.criterion().notApplicable().get(), Locale.ENGLISH)));
+      entries.put("notApplicable", Json.of(CriterionText.whyNot(ranked, weighed)));
     }
     if (weighed.counts()) {
       entries.put("worth", Json.of(Digits.exported(part.valueLow())));
       entries.put("contribution", Json.of(Digits.exported(part.contribution())));
     }
-    return Json.of(entries);
+    return entries;
   }
 }

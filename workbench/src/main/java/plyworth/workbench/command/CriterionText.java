@@ -47,6 +47,15 @@ final class CriterionText {
     return Sentences.of(plugin, classes.get((int) figure), Locale.ENGLISH);
   }
 
+  /** Why a criterion does not apply to the brief. */
+  static String whyNot(Ranked ranked, Weighed weighed) {
+    return weighed
+        .criterion()
+        .notApplicable()
+        .map(why -> Sentences.of(plugin(ranked, weighed.criterion()), why, Locale.ENGLISH))
+        .orElse("");
+  }
+
   static ScoringPlugin plugin(Ranked ranked, BoundCriterion criterion) {
     return ranked.scored().compiled().prepared().bound().plugins().get(criterion.plugin()).plugin();
   }

@@ -58,13 +58,7 @@ final class RankingText {
       out.printf(
           Locale.ROOT, "  %5.1f %%  %s%n", 100 * weighed.weight(), CriterionText.named(ranked, c));
     }
-    double sharedOut = ranked.ranking().model().sharedOut();
-    if (sharedOut > 0) {
-      out.printf(
-          Locale.ROOT,
-          "  (%.1f %% of the weight stood on criteria that cannot count here; it is shared out)%n",
-          100 * sharedOut);
-    }
+    uncounted();
     GroupCounts counts = ranked.ranking().counts();
     out.printf(
         Locale.ROOT,
@@ -74,6 +68,29 @@ final class RankingText {
         counts.blocked(),
         counts.excluded(),
         counts.cannotBeJudged() + counts.open());
+  }
+
+  /** The criteria whose weight is shared out, each with the reason. */
+  private void uncounted() {
+    for (Weighed weighed : criteria) {
+      if (weighed.asked() > 0 && !weighed.counts()) {
+        uncounted(weighed.asked(), weighed.criterion().id(), CriterionText.whyNot(ranked, weighed));
+      }
+    }
+    ranked
+        .ranking()
+        .model()
+        .lost()
+        .forEach((id, share) -> uncounted(share, id, "no plugin that is loaded measures it"));
+    if (!ranked.ranking().model().weighted()) {
+      out.println("  No criterion counts: every value is 0 and the order means nothing.");
+    }
+  }
+
+  private void uncounted(double share, String criterion, String why) {
+    String line =
+        String.format(Locale.ROOT, "(%.1f %%) %s is shared out: %s", 100 * share, criterion, why);
+    out.println(Paragraph.of("  ", line));
   }
 
   private void table() {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import plyworth.shared.data.Choice;
 import plyworth.shared.data.Json;
 import plyworth.shared.quantity.Range;
 import plyworth.workbench.analysis.Ranked;
@@ -34,11 +35,10 @@ final class SheetJson {
     entries.put("structure", Json.of(sheet.structure().toString()));
     entries.put("onOffer", Json.of(sheet.onOffer()));
     entries.put("objections", Json.of(sheet.objections().stream().map(SheetJson::of).toList()));
-    entries.put(
-        "standing", Json.of(sheet.group().name().toLowerCase(Locale.ROOT).replace('_', ' ')));
+    entries.put("standing", Json.of(Choice.plain(sheet.group())));
     entries.put("value", Json.of(Digits.exported(sheet.valuation().value())));
     entries.put("valueHigh", Json.of(Digits.exported(sheet.valuation().valueHigh())));
-    entries.put("criteria", CriteriaJson.of(ranked, sheet.valuation()));
+    entries.put("criteria", CriteriaJson.of(ranked, sheet));
     List<Json> findings = new ArrayList<>();
     sheet.remarks().forEach(r -> findings.add(finding(ranked, r)));
     entries.put("findings", Json.of(findings));

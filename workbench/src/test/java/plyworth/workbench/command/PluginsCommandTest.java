@@ -122,5 +122,10 @@ class PluginsCommandTest {
     }
     CommandLineRun run = CommandLineRun.of("plugins", "--plugins", plugins);
     assertThat(run.out()).contains("none is loaded");
+    Object[] all =
+        Stream.of(BUILT_IN).flatMap(plugin -> Stream.of("--leave-out", plugin)).toArray();
+    assertThat(run("rank", "--plugins", plugins, all).out())
+        .contains("(25.0 %) barrier/margin is shared out: no plugin that is loaded measures it")
+        .contains("No criterion counts: every value is 0 and the order means nothing.");
   }
 }

@@ -171,6 +171,15 @@ class RankCommandTest {
   }
 
   @Test
+  void whatCannotCountForThisBriefIsSaidWithItsReason() {
+    Path file =
+        BrothStudy.in(folder, BrothStudy.with("\"barrier/margin\"", "\"barrier/volatile-loss\""));
+    assertThat(CommandLineRun.of("rank", file).out())
+        .contains(
+            "(25.0 %) barrier/volatile-loss is shared out: The product of this brief holds no");
+  }
+
+  @Test
   void whatALimitExcludesIsCounted() {
     String limit =
         "\"limits\": [ { \"criterion\": \"cost/grammage\", \"bound\": \"at-most\","

@@ -142,6 +142,18 @@ class ScoreCommandTest {
   }
 
   @Test
+  void missingDataIsNamed() {
+    CommandLineRun run = score("evoh-44 20 um");
+    assertThat(run.err()).isEmpty();
+    Object[] window = {"criteria", "machinability/seal-window"};
+    assertThat(run.text(window[0], window[1], "missing", "subject")).isEqualTo("evoh-44");
+    assertThat(run.text(window[0], window[1], "missing", "property")).isEqualTo("seal-initiation");
+    assertThat(run.json(window[0], window[1], "value")).isInstanceOf(Json.Null.class);
+    assertThat(CommandLineRun.of("score", study, "--structure", "evoh-44 20 um").out())
+        .contains("unknown: evoh-44 has no seal-initiation");
+  }
+
+  @Test
   void theTextSaysWhyAStructureIsNotOnOffer() {
     CommandLineRun run = CommandLineRun.of("score", study, "--structure", FOIL_LAMINATE);
     assertThat(run.out()).contains("not on offer: The pack carries print", "[a-print;");
