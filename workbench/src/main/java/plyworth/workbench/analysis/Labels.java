@@ -15,7 +15,8 @@ public final class Labels {
     return structure.layers().stream().map(Labels::brief).collect(Collectors.joining(" / "));
   }
 
-  private static String brief(Layer layer) {
+  /** Material and amount of a layer, without unit, process and side. */
+  public static String brief(Layer layer) {
     return layer.material() + " " + Digits.sensible(layer.amount());
   }
 }

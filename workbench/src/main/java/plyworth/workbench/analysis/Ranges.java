@@ -3,6 +3,8 @@ package plyworth.workbench.analysis;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import plyworth.shared.quantity.Range;
 import plyworth.shared.scoring.Assessment;
 import plyworth.shared.scoring.Draw;
@@ -20,20 +22,31 @@ public final class Ranges {
 
   private Ranges() {}
 
+  /** The same, to the end. */
+  public static Map<String, Range> of(
+      Prepared prepared, Structure structure, int draws, long seed) {
+    return of(prepared, structure, draws, seed, () -> false);
+  }
+
   /**
    * The range of every criterion by full id; unknown where the typical figure is.
    *
    * @param draws number of random draws, at least 20
    * @param seed the draws repeat with the seed
+   * @param cancelled asked before each draw; true gives up
+   * @throws CancellationException when cancelled
    */
   public static Map<String, Range> of(
-      Prepared prepared, Structure structure, int draws, long seed) {
+      Prepared prepared, Structure structure, int draws, long seed, BooleanSupplier cancelled) {
     Map<String, double[]> samples = new LinkedHashMap<>();
     Map<String, Assessment> typical = prepared.bound().score(structure);
     for (BoundCriterion criterion : prepared.bound().criteria()) {
       samples.put(criterion.id(), new double[draws]);
     }
     for (int i = 0; i < draws; i++) {
+      if (cancelled.getAsBoolean()) {
+        throw new CancellationException();
+      }
       BoundPlugins bound =
           BoundPlugins.bind(prepared.catalog(), prepared.study(), Draw.random(seed + i));
       Map<String, Assessment> drawn = bound.score(structure);

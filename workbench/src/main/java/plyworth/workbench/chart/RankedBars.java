@@ -3,7 +3,12 @@ package plyworth.workbench.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import plyworth.shared.material.Material;
+import plyworth.shared.material.MaterialLibrary;
+import plyworth.shared.structure.Layer;
 import plyworth.shared.structure.Structure;
 import plyworth.workbench.analysis.Labels;
 import plyworth.workbench.analysis.Ranked;
@@ -15,77 +20,103 @@ import plyworth.workbench.ranking.RankedCandidate;
 import plyworth.workbench.ranking.Valuation;
 import plyworth.workbench.ranking.Weighed;
 
-/** Makes {@link RankingBars} of a ranked study: the best candidates and the baseline. */
+/** Makes {@link RankingBars} of a ranked study: the baseline, then the best candidates. */
 public final class RankedBars {
 
-  private static final int LABEL_LENGTH = 96;
-
   private final Ranked ranked;
+  private final MaterialLibrary materials;
   private final List<Weighed> criteria;
   private final int[] counting;
+  private Set<Layer> above = Set.of();
 
   private RankedBars(Ranked ranked) {
     this.ranked = ranked;
+    materials = ranked.study().materialsAtHand();
     criteria = ranked.ranking().model().criteria();
     counting = IntStream.range(0, criteria.size()).filter(c -> criteria.get(c).counts()).toArray();
   }
 
-  /** The bars of the best {@code n} and of the baseline. */
+  /** The bars of the baseline and of the best {@code n}. */
   public static RankingBars of(Ranked ranked, int n, Locale locale) {
     return new RankedBars(ranked).bars(n, locale);
   }
 
   private RankingBars bars(int n, Locale locale) {
+    List<RankingBars.Bar> bars = new ArrayList<>();
+    bars.add(baseline());
+    List<RankedCandidate> best = ranked.best().subList(0, Math.min(n, ranked.best().size()));
+    for (RankedCandidate candidate : best) {
+      bars.add(
+          bar(
+              Integer.toString(bars.size()),
+              ranked.structure(candidate.path()),
+              candidate.valuation(),
+              RankingBars.Standing.RANKED));
+    }
+    return new RankingBars(ranked.study().title(), note(best.size()), names(locale), bars);
+  }
+
+  private String note(int shown) {
+    long of = ranked.ranking().counts().ranked();
+    if (shown == 0) {
+      return "No candidate is ranked: every one is blocked, excluded or cannot be judged";
+    }
+    String best = String.format(Locale.ROOT, "The best %d of %,d ranked", shown, of);
+    String weighting = ", weighting \"" + ranked.study().weighting() + "\"";
+    return ranked.ranking().complete()
+        ? best + weighting
+        : "PARTIAL, scoring was stopped. " + best + " so far" + weighting;
+  }
+
+  private List<String> names(Locale locale) {
     BoundPlugins bound = ranked.scored().compiled().prepared().bound();
     List<String> names = new ArrayList<>();
     for (int c : counting) {
       BoundCriterion criterion = criteria.get(c).criterion();
-      names.add(
+      String title =
           Sentences.of(
               bound.plugins().get(criterion.plugin()).plugin(),
               criterion.criterion().title(),
-              locale));
+              locale);
+      names.add(names.contains(title) ? title + " (" + criterion.id() + ")" : title);
     }
-    List<RankingBars.Bar> bars = new ArrayList<>();
-    for (RankedCandidate candidate : ranked.best().subList(0, Math.min(n, ranked.best().size()))) {
-      Structure structure = ranked.structure(candidate.path());
-      bars.add(
-          bar(
-              bars.size() + 1 + "  " + Labels.brief(structure),
-              structure,
-              candidate.valuation(),
-              RankingBars.Standing.RANKED));
-    }
-    bars.add(baseline());
-    return new RankingBars(ranked.study().title(), names, bars);
+    return names;
   }
 
   private RankingBars.Bar baseline() {
     Group group = ranked.baseline().group();
-    String standing =
+    String name =
         switch (group) {
-          case RANKED -> "today  ";
-          case OPEN, CANNOT_BE_JUDGED -> "today, cannot be judged  ";
-          case EXCLUDED -> "today, excluded  ";
-          case BLOCKED -> "today, blocked  ";
+          case RANKED -> "today";
+          case OPEN, CANNOT_BE_JUDGED -> "today, cannot be judged";
+          case EXCLUDED -> "today, excluded by a limit";
+          case BLOCKED -> "today, blocked";
         };
-    Structure structure = ranked.baseline().structure();
     return bar(
-        standing + Labels.brief(structure),
-        structure,
+        name,
+        ranked.baseline().structure(),
         ranked.baseline().valuation(),
         group == Group.RANKED ? RankingBars.Standing.BASELINE : RankingBars.Standing.BASELINE_OUT);
   }
 
   private RankingBars.Bar bar(
-      String label, Structure structure, Valuation valuation, RankingBars.Standing standing) {
+      String name, Structure structure, Valuation valuation, RankingBars.Standing standing) {
+    List<RankingBars.Ply> plies = structure.layers().stream().map(this::ply).toList();
+    above = structure.layers().stream().collect(Collectors.toSet());
     List<Double> contributions = new ArrayList<>();
     for (int c : counting) {
       contributions.add(valuation.parts().get(c).contribution());
     }
-    String shortened =
-        label.length() <= LABEL_LENGTH ? label : label.substring(0, LABEL_LENGTH - 1) + "…";
-    return new RankingBars.Bar(
-        shortened, structure.toString(), contributions, valuation.valueHigh(), standing);
+    return new RankingBars.Bar(name, plies, contributions, valuation.valueHigh(), standing);
+  }
+
+  private RankingBars.Ply ply(Layer layer) {
+    Material material = materials.require(layer.material());
+    return new RankingBars.Ply(
+        Labels.brief(layer),
+        layer.toString(),
+        material.family(),
+        layer.gaugeUm(material.density()),
+        above.contains(layer));
   }
 }

@@ -1,44 +1,67 @@
 package plyworth.workbench.chart;
 
 import java.awt.BasicStroke;
-import java.awt.Color;
-import java.awt.Font;
-import java.awt.Paint;
+import java.awt.geom.Rectangle2D;
 import java.util.Locale;
+import java.util.Optional;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.annotations.CategoryTextAnnotation;
 import org.jfree.chart.axis.AxisLocation;
-import org.jfree.chart.axis.CategoryAxis;
+import org.jfree.chart.axis.CategoryAnchor;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.block.BlockBorder;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.PlotOrientation;
-import org.jfree.chart.renderer.category.StackedBarRenderer;
-import org.jfree.chart.renderer.category.StandardBarPainter;
+import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.title.LegendTitle;
+import org.jfree.chart.title.TextTitle;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
+import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.category.DefaultCategoryDataset;
 
 /** Renders {@link RankingBars}. */
 public final class RankingChart {
 
+  private static final double ROOM_FOR_FIGURES = 1.16;
+  private static final BasicStroke FINE = new BasicStroke(0.6f);
+  private static final BasicStroke DASHED =
+      new BasicStroke(1.2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 1, new float[] {5, 3}, 0);
+
   private RankingChart() {}
 
   /** The chart in a theme. */
   public static JFreeChart of(RankingBars bars, ChartTheme theme) {
+    return of(bars, theme, Optional.empty());
+  }
+
+  /**
+   * The chart in a theme.
+   *
+   * @param selected name of the bar that is marked
+   */
+  public static JFreeChart of(RankingBars bars, ChartTheme theme, Optional<String> selected) {
     CategoryPlot plot =
-        new CategoryPlot(dataset(bars), labels(bars, theme), values(theme), renderer(bars, theme));
+        new CategoryPlot(
+            dataset(bars),
+            new StructureAxis(bars, theme, selected),
+            values(bars, theme),
+            new PartRenderer(bars, theme));
     plot.setOrientation(PlotOrientation.HORIZONTAL);
     plot.setRangeAxisLocation(AxisLocation.BOTTOM_OR_LEFT);
     plot.setBackgroundPaint(theme.background());
     plot.setRangeGridlinePaint(theme.grid());
-    plot.setRangeGridlineStroke(new BasicStroke(0.6f));
+    plot.setRangeGridlineStroke(FINE);
     plot.setOutlineVisible(false);
     plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
-    JFreeChart chart = new JFreeChart(bars.title(), bold(theme), plot, false);
+    markToday(plot, bars, theme);
+    writeValues(plot, bars, theme);
+    JFreeChart chart = new JFreeChart(bars.title(), theme.bold(2), plot, false);
     chart.setBackgroundPaint(theme.background());
     chart.getTitle().setPaint(theme.text());
-    chart.setPadding(new RectangleInsets(8, 8, 8, 16));
+    chart.setPadding(new RectangleInsets(8, 8, 8, 8));
+    chart.addSubtitle(note(bars, theme));
     chart.addLegend(legend(plot, theme));
     return chart;
   }
@@ -47,38 +70,19 @@ public final class RankingChart {
     DefaultCategoryDataset data = new DefaultCategoryDataset();
     for (RankingBars.Bar bar : bars.bars()) {
       for (int c = 0; c < bars.criteria().size(); c++) {
-        data.addValue(bar.contributions().get(c), bars.criteria().get(c), bar.label());
+        data.addValue(bar.contributions().get(c), bars.criteria().get(c), bar.name());
       }
-      double open = bar.upTo() - bar.value();
-      if (open > 1e-9) {
-        data.addValue(open, Unknown.NAME, bar.label());
+      if (bar.open()) {
+        data.addValue(bar.upTo() - bar.value(), PartRenderer.UNKNOWN, bar.name());
       }
     }
     return data;
   }
 
-  private static CategoryAxis labels(RankingBars bars, ChartTheme theme) {
-    CategoryAxis axis = new CategoryAxis();
-    axis.setTickLabelFont(theme.font());
-    axis.setTickLabelPaint(theme.text());
-    axis.setMaximumCategoryLabelWidthRatio(0.55f);
-    axis.setAxisLinePaint(theme.grid());
-    axis.setTickMarksVisible(false);
-    axis.setLowerMargin(0.01);
-    axis.setUpperMargin(0.01);
-    axis.setCategoryMargin(0.25);
-    for (RankingBars.Bar bar : bars.bars()) {
-      axis.addCategoryLabelToolTip(bar.label(), bar.tooltip());
-      if (bar.standing() != RankingBars.Standing.RANKED) {
-        axis.setTickLabelFont(bar.label(), bold(theme).deriveFont((float) theme.font().getSize()));
-      }
-    }
-    return axis;
-  }
-
-  private static NumberAxis values(ChartTheme theme) {
-    NumberAxis axis = new NumberAxis("value, 0 to 1");
-    axis.setRange(0, 1);
+  private static NumberAxis values(RankingBars bars, ChartTheme theme) {
+    NumberAxis axis = new NumberAxis(label(bars));
+    axis.setRange(0, ROOM_FOR_FIGURES);
+    axis.setTickUnit(new NumberTickUnit(0.2));
     axis.setTickLabelFont(theme.font());
     axis.setLabelFont(theme.font());
     axis.setTickLabelPaint(theme.text());
@@ -87,32 +91,37 @@ public final class RankingChart {
     return axis;
   }
 
-  private static StackedBarRenderer renderer(RankingBars bars, ChartTheme theme) {
-    StackedBarRenderer renderer = new StackedBarRenderer();
-    renderer.setBarPainter(new StandardBarPainter());
-    renderer.setShadowVisible(false);
-    renderer.setDrawBarOutline(true);
-    renderer.setMaximumBarWidth(0.08);
-    for (int c = 0; c < bars.criteria().size(); c++) {
-      renderer.setSeriesPaint(c, PartPaint.of(c));
-      renderer.setSeriesOutlinePaint(c, theme.background());
-    }
-    renderer.setSeriesPaint(bars.criteria().size(), Unknown.paint(theme));
-    renderer.setSeriesOutlinePaint(bars.criteria().size(), theme.text());
-    renderer.setDefaultToolTipGenerator(
-        (data, row, column) -> tooltip(bars.bars().get(column), data, row, column));
-    return renderer;
+  private static String label(RankingBars bars) {
+    boolean marked =
+        bars.bars().stream().anyMatch(b -> b.standing() == RankingBars.Standing.BASELINE);
+    return marked ? "value, 0 to 1; dashed: today" : "value, 0 to 1";
   }
 
-  private static String tooltip(
-      RankingBars.Bar bar, org.jfree.data.category.CategoryDataset data, int row, int column) {
-    return String.format(
-        Locale.ROOT,
-        "%s: %.3f of %.3f, %s",
-        data.getRowKey(row),
-        data.getValue(row, column).doubleValue(),
-        bar.value(),
-        bar.tooltip());
+  private static void markToday(CategoryPlot plot, RankingBars bars, ChartTheme theme) {
+    bars.bars().stream()
+        .filter(bar -> bar.standing() == RankingBars.Standing.BASELINE)
+        .forEach(bar -> plot.addRangeMarker(new ValueMarker(bar.value(), theme.text(), DASHED)));
+  }
+
+  private static void writeValues(CategoryPlot plot, RankingBars bars, ChartTheme theme) {
+    for (RankingBars.Bar bar : bars.bars()) {
+      String value = String.format(Locale.ROOT, " %.3f", bar.value());
+      String open = bar.open() ? String.format(Locale.ROOT, " – %.3f", bar.upTo()) : "";
+      CategoryTextAnnotation figure =
+          new CategoryTextAnnotation(value + open, bar.name(), bar.upTo());
+      figure.setCategoryAnchor(CategoryAnchor.MIDDLE);
+      figure.setTextAnchor(TextAnchor.CENTER_LEFT);
+      figure.setFont(theme.font().deriveFont(theme.font().getSize2D() - 1));
+      figure.setPaint(theme.text());
+      plot.addAnnotation(figure);
+    }
+  }
+
+  private static TextTitle note(RankingBars bars, ChartTheme theme) {
+    TextTitle note = new TextTitle(bars.note(), theme.font());
+    note.setPaint(theme.text());
+    note.setPadding(new RectangleInsets(0, 0, 6, 0));
+    return note;
   }
 
   private static LegendTitle legend(CategoryPlot plot, ChartTheme theme) {
@@ -122,20 +131,12 @@ public final class RankingChart {
     legend.setItemPaint(theme.text());
     legend.setBackgroundPaint(theme.background());
     legend.setFrame(BlockBorder.NONE);
+    legend.setLegendItemGraphicPadding(new RectangleInsets(2, 6, 2, 4));
     return legend;
   }
 
-  private static Font bold(ChartTheme theme) {
-    return theme.font().deriveFont(Font.BOLD, theme.font().getSize() + 2f);
-  }
-
-  /** The part of a bar that is not known yet. */
-  private static final class Unknown {
-    static final String NAME = "unknown: up to";
-
-    static Paint paint(ChartTheme theme) {
-      Color text = theme.text();
-      return new Color(text.getRed(), text.getGreen(), text.getBlue(), 28);
-    }
+  /** The size of a mark in the legend, large enough to show a hatch. */
+  static Rectangle2D swatch() {
+    return new Rectangle2D.Double(-9, -6, 18, 12);
   }
 }

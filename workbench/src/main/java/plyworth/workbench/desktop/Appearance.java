@@ -5,24 +5,48 @@ import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
 import com.formdev.flatlaf.fonts.inter.FlatInterFont;
 import java.awt.Color;
+import java.util.Map;
 import javax.swing.UIManager;
 import plyworth.workbench.chart.ChartTheme;
 
-/** Light or dark. */
+/** Light or dark: the colours of bleached and of unbleached paper, with the green of a plate. */
 enum Appearance {
   /** Dark text on light ground. */
-  LIGHT,
+  LIGHT(
+      Map.of(
+          "@background", "#F6F4EF",
+          "@componentBackground", "#FFFDF9",
+          "@foreground", "#26231F",
+          "@accentColor", "#1F6F5C",
+          "Table.gridColor", "#E9E4D8",
+          "MenuBar.background", "#F6F4EF")),
   /** Light text on dark ground. */
-  DARK;
+  DARK(
+      Map.of(
+          "@background", "#262421",
+          "@componentBackground", "#2E2B28",
+          "@foreground", "#E6E1D8",
+          "@accentColor", "#5FB39B",
+          "Table.gridColor", "#3D3934",
+          "MenuBar.background", "#262421"));
+
+  private final transient Map<String, String> colours;
+
+  Appearance(Map<String, String> colours) {
+    this.colours = colours;
+  }
 
   /** Puts this appearance on every window. */
   void apply() {
     FlatInterFont.installLazy();
     FlatLaf.setPreferredFontFamily(FlatInterFont.FAMILY);
+    FlatLaf.setGlobalExtraDefaults(colours);
     UIManager.put("Component.focusWidth", 2);
     UIManager.put("ScrollBar.showButtons", false);
+    UIManager.put("SplitPane.dividerSize", 8);
     UIManager.put("TabbedPane.tabHeight", 30);
     UIManager.put("Table.showHorizontalLines", true);
+    UIManager.put("Table.cellMargins", new java.awt.Insets(2, 6, 2, 6));
     if (this == DARK) {
       FlatDarkLaf.setup();
     } else {
@@ -35,11 +59,18 @@ enum Appearance {
   static ChartTheme chartTheme() {
     Color background = UIManager.getColor("Panel.background");
     Color text = UIManager.getColor("Label.foreground");
-    Color grid =
-        new Color(
-            (background.getRed() * 3 + text.getRed()) / 4,
-            (background.getGreen() * 3 + text.getGreen()) / 4,
-            (background.getBlue() * 3 + text.getBlue()) / 4);
-    return new ChartTheme(background, text, grid, UIManager.getFont("Label.font"));
+    return new ChartTheme(
+        background,
+        text,
+        mixed(background, text, 0.2),
+        mixed(background, UIManager.getColor("Component.focusColor"), 0.28),
+        UIManager.getFont("Label.font"));
+  }
+
+  private static Color mixed(Color most, Color some, double share) {
+    return new Color(
+        (int) (most.getRed() * (1 - share) + some.getRed() * share),
+        (int) (most.getGreen() * (1 - share) + some.getGreen() * share),
+        (int) (most.getBlue() * (1 - share) + some.getBlue() * share));
   }
 }

@@ -25,12 +25,12 @@ final class Background {
 
   /**
    * Runs {@code work} later; {@code done} or {@code failed} then run on the event thread, unless a
-   * newer request came or it was cancelled.
+   * newer request came.
    *
    * @param work takes whether it is cancelled
+   * @param failed takes the reason, for people
    */
-  <T> void run(
-      Function<BooleanSupplier, T> work, Consumer<T> done, Consumer<RuntimeException> failed) {
+  <T> void run(Function<BooleanSupplier, T> work, Consumer<T> done, Consumer<String> failed) {
     long mine = latest.incrementAndGet();
     BooleanSupplier stale = () -> latest.get() != mine;
     worker.execute(
@@ -41,12 +41,11 @@ final class Background {
           try {
             T result = work.apply(stale);
             show(stale, () -> done.accept(result));
-          } catch (RuntimeException e) {
-            show(stale, () -> failed.accept(e));
           } catch (OutOfMemoryError e) {
-            show(
-                stale,
-                () -> failed.accept(new IllegalStateException("the memory does not suffice", e)));
+            show(stale, () -> failed.accept(Words.of("failure.memory")));
+          } catch (RuntimeException | Error e) {
+            String reason = e.getMessage() == null ? e.toString() : e.getMessage();
+            show(stale, () -> failed.accept(reason));
           }
         });
   }

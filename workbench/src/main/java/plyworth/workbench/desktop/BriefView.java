@@ -1,9 +1,7 @@
 package plyworth.workbench.desktop;
 
 import java.awt.BorderLayout;
-import javax.swing.BorderFactory;
 import javax.swing.JComponent;
-import javax.swing.JEditorPane;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import plyworth.shared.brief.Brief;
@@ -12,21 +10,17 @@ import plyworth.shared.brief.Pack;
 import plyworth.shared.brief.Product;
 import plyworth.shared.data.Choice;
 import plyworth.shared.study.Study;
+import plyworth.workbench.chart.Html;
 import plyworth.workbench.host.Digits;
 
 /** The brief in words. */
 final class BriefView implements View {
 
-  private final JEditorPane text = new JEditorPane("text/html", "");
+  private final Page text = new Page("brief", Words.of("view.brief"));
   private final JPanel panel = new JPanel(new BorderLayout());
   private Study shown;
 
   BriefView() {
-    text.setName("brief");
-    text.setEditable(false);
-    text.putClientProperty(JEditorPane.HONOR_DISPLAY_PROPERTIES, true);
-    text.setBorder(BorderFactory.createEmptyBorder(10, 14, 10, 14));
-    text.getAccessibleContext().setAccessibleName(Words.of("view.brief"));
     panel.add(new JScrollPane(text), BorderLayout.CENTER);
   }
 
@@ -37,11 +31,16 @@ final class BriefView implements View {
 
   @Override
   public void show(Session session) {
-    if (session.study() != shown) {
-      shown = session.study();
-      text.setText(html(shown));
-      text.setCaretPosition(0);
+    Study now = session.study().orElse(null);
+    if (now != null && (shown == null || now.brief() != shown.brief())) {
+      shown = now;
+      text.show(html(now));
     }
+  }
+
+  /** What the keyboard works on. */
+  JComponent target() {
+    return text;
   }
 
   private static String html(Study study) {

@@ -9,13 +9,16 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JSplitPane;
 import javax.swing.JTabbedPane;
+import plyworth.shared.data.Choice;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.Sheet;
-import plyworth.workbench.ranking.Group;
+import plyworth.workbench.chart.Html;
 import plyworth.workbench.ranking.Valuation;
 
 /** The selected structure: cross-section, figures against today's, findings, explanation. */
 final class CandidateView implements View {
+
+  private static final int FINDINGS = 1;
 
   private final JPanel panel = new JPanel(new BorderLayout());
   private final JLabel head = new JLabel(Words.of("candidate.none"));
@@ -23,29 +26,30 @@ final class CandidateView implements View {
   private final FiguresPanel figures = new FiguresPanel();
   private final FindingsPanel findings = new FindingsPanel();
   private final ExplanationPanel explanation = new ExplanationPanel();
+  private final JTabbedPane tabs = new JTabbedPane();
   private Detail shown;
 
   CandidateView() {
     head.setName("candidate-head");
     head.setBorder(BorderFactory.createEmptyBorder(12, 12, 4, 12));
-    JPanel top = new JPanel(new BorderLayout());
     JPanel padded = new JPanel(new BorderLayout());
     padded.setBorder(BorderFactory.createEmptyBorder(4, 12, 8, 12));
     padded.add(section, BorderLayout.CENTER);
+    JPanel top = new JPanel(new BorderLayout());
     top.add(head, BorderLayout.NORTH);
     top.add(padded, BorderLayout.CENTER);
-    JTabbedPane tabs = new JTabbedPane();
     tabs.setName("candidate-tabs");
     tabs.addTab(Words.of("candidate.tab.figures"), figures.component());
     tabs.addTab(Words.of("candidate.tab.findings"), findings.component());
     tabs.addTab(Words.of("candidate.tab.explanation"), explanation.component());
     JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, top, tabs);
+    split.setName("candidate-split");
     split.setResizeWeight(0.35);
-    split.setDividerLocation(300);
-    split.setBorder(null);
+    split.setDividerLocation(290);
+    split.setBorder(BorderFactory.createEmptyBorder());
     panel.add(split, BorderLayout.CENTER);
-    panel.setMinimumSize(new Dimension(300, 300));
-    panel.setPreferredSize(new Dimension(480, 700));
+    panel.setMinimumSize(new Dimension(320, 300));
+    panel.setPreferredSize(new Dimension(615, 700));
   }
 
   @Override
@@ -53,68 +57,74 @@ final class CandidateView implements View {
     return panel;
   }
 
+  /** Brings a tab to the front and gives it the keyboard. */
+  void goTo(int tab) {
+    tabs.setSelectedIndex(tab);
+    JComponent target =
+        switch (tab) {
+          case 0 -> figures.target();
+          case FINDINGS -> findings.target();
+          default -> explanation.target();
+        };
+    target.requestFocusInWindow();
+  }
+
   @Override
   public void show(Session session) {
-    Ranked ranked = session.ranked().orElse(null);
-    if (ranked == null) {
-      return;
-    }
-    session.selected().ifPresent(s -> section.show(s, ranked.study().materialsAtHand()));
-    Detail detail = session.detail().orElse(null);
+    Detail detail = session.selection().detail().orElse(null);
     if (detail == null) {
-      head.setText(Words.of("explanation.loading"));
+      head.setText(Words.of(session.stage().isEmpty() ? "candidate.none" : "candidate.waiting"));
     } else if (detail != shown) {
+      boolean rangesAlone = shown != null && shown.sheet() == detail.sheet();
       shown = detail;
-      head.setText(heading(ranked, detail.sheet()));
-      figures.show(ranked, detail);
-      findings.show(ranked, detail.sheet());
-      explanation.show(ranked, detail);
+      figures.show(detail);
+      if (!rangesAlone) {
+        fill(detail);
+      }
     }
   }
 
-  /** Shows the explanation again, in the colours of the look and feel. */
-  void redraw(Session session) {
-    session
-        .ranked()
-        .ifPresent(ranked -> session.detail().ifPresent(d -> explanation.show(ranked, d)));
+  private void fill(Detail detail) {
+    Ranked ranked = detail.ranked();
+    head.setText(heading(detail));
+    section.show(detail.structure(), ranked.study().baseline(), ranked.study().materialsAtHand());
+    findings.show(ranked, detail.sheet());
+    tabs.setTitleAt(
+        FINDINGS, Words.of("candidate.tab.findings.count", detail.sheet().remarks().size()));
+    explanation.show(detail);
   }
 
-  private static String heading(Ranked ranked, Sheet sheet) {
+  /** Shows everything again, in the colours of the look and feel. */
+  void redraw() {
+    if (shown != null) {
+      findings.show(shown.ranked(), shown.sheet());
+      explanation.build();
+    }
+  }
+
+  private static String heading(Detail detail) {
+    Sheet sheet = detail.sheet();
     Valuation worth = sheet.valuation();
     String value = String.format(Locale.ROOT, "%.3f", worth.value());
-    boolean open = worth.valueHigh() - worth.value() > 1e-9;
+    String high = String.format(Locale.ROOT, "%.3f", worth.valueHigh());
     String said =
-        open
-            ? Words.of(
-                "candidate.value-open",
-                value,
-                String.format(Locale.ROOT, "%.3f", worth.valueHigh()))
-            : Words.of("candidate.value", value);
-    StringBuilder html =
-        new StringBuilder("<html><b>").append(rank(ranked, sheet)).append("</b>  ");
-    html.append(said).append(", ").append(standing(sheet.group()));
-    sheet.objections().stream()
-        .limit(2)
-        .forEach(
-            o ->
-                html.append("<br>")
-                    .append(Html.escaped(Words.of("candidate.not-on-offer", o.reason()))));
+        value.equals(high)
+            ? Words.of("candidate.value", value)
+            : Words.of("candidate.value-open", value, high);
+    StringBuilder html = new StringBuilder("<html><b>").append(name(detail)).append("</b>, ");
+    html.append(said).append(", ").append(Words.of("group." + Choice.plain(sheet.group())));
+    if (!sheet.onOffer()) {
+      html.append("; ").append(Html.escaped(Words.of("candidate.off-list")));
+    }
     return html.append("</html>").toString();
   }
 
-  private static String rank(Ranked ranked, Sheet sheet) {
-    if (sheet.structure().equals(ranked.study().baseline())) {
+  private static String name(Detail detail) {
+    if (detail.structure().equals(detail.ranked().study().baseline())) {
       return Words.of("candidate.today");
     }
-    for (int i = 0; i < ranked.best().size(); i++) {
-      if (sheet.path().isPresent() && ranked.best().get(i).path() == sheet.path().getAsLong()) {
-        return Words.of("candidate.rank", i + 1);
-      }
-    }
-    return "";
-  }
-
-  private static String standing(Group group) {
-    return Words.of("group." + plyworth.shared.data.Choice.plain(group));
+    return detail.rank().isPresent()
+        ? Words.of("candidate.rank", detail.rank().getAsLong())
+        : Words.of("candidate.unranked");
   }
 }

@@ -1,18 +1,29 @@
 package plyworth.workbench.desktop;
 
 import java.awt.BorderLayout;
+import java.awt.CardLayout;
 import java.awt.Dimension;
+import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
+import java.awt.event.FocusEvent;
+import java.awt.event.FocusListener;
 import java.util.Locale;
+import java.util.Optional;
 import javax.swing.AbstractAction;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.KeyStroke;
+import javax.swing.SwingConstants;
+import javax.swing.UIManager;
 import org.jfree.chart.ChartMouseEvent;
 import org.jfree.chart.ChartMouseListener;
 import org.jfree.chart.ChartPanel;
 import org.jfree.chart.entity.CategoryItemEntity;
+import org.jfree.chart.entity.CategoryLabelEntity;
+import org.jfree.chart.entity.ChartEntity;
 import plyworth.shared.structure.Structure;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.chart.RankedBars;
@@ -22,20 +33,24 @@ import plyworth.workbench.chart.RankingChart;
 /** The ranking chart. A click or the arrow keys select a candidate. */
 final class ChartView implements View {
 
-  private static final int BARS = 20;
-  private static final int ROW_HEIGHT = 30;
+  private static final int BARS = 10;
+  private static final int ROW_HEIGHT = 56;
+  private static final int FRAME_HEIGHT = 150;
+  private static final int FOCUS_WIDTH = 2;
 
   private final ChartPanel chart = new ChartPanel(null);
-  private final JPanel panel = new JPanel(new BorderLayout());
+  private final JLabel empty = new JLabel("", SwingConstants.CENTER);
+  private final CardLayout cards = new CardLayout();
+  private final JPanel panel = new JPanel(cards);
   private Session session;
   private Ranked shown;
   private RankingBars bars;
+  private Optional<String> marked = Optional.empty();
 
   ChartView() {
     chart.setName("ranking-chart");
     chart.setPopupMenu(null);
-    chart.setDomainZoomable(false);
-    chart.setRangeZoomable(false);
+    chart.setMouseZoomable(false);
     chart.setMinimumDrawWidth(300);
     chart.setMinimumDrawHeight(200);
     chart.setMaximumDrawWidth(6000);
@@ -43,29 +58,33 @@ final class ChartView implements View {
     chart.setFocusable(true);
     chart.getAccessibleContext().setAccessibleName(Words.of("chart.name"));
     chart.getAccessibleContext().setAccessibleDescription(Words.of("chart.description"));
-    chart.addChartMouseListener(
-        new ChartMouseListener() {
-          @Override
-          public void chartMouseClicked(ChartMouseEvent event) {
-            chart.requestFocusInWindow();
-            if (event.getEntity() instanceof CategoryItemEntity item) {
-              select(
-                  bars.bars().stream()
-                      .map(RankingBars.Bar::label)
-                      .toList()
-                      .indexOf(item.getColumnKey()));
-            }
-          }
-
-          @Override
-          public void chartMouseMoved(ChartMouseEvent event) {}
-        });
+    chart.addChartMouseListener(new Clicks());
+    chart.addFocusListener(new FocusFrame());
+    drawFocus(false);
     bind("DOWN", 1);
     bind("UP", -1);
+    bind("PAGE_DOWN", 5);
+    bind("PAGE_UP", -5);
+    bind("HOME", -BARS - 1);
+    bind("END", BARS + 1);
     JScrollPane scroll = new JScrollPane(chart);
-    scroll.setBorder(null);
+    scroll.setBorder(BorderFactory.createEmptyBorder());
     scroll.getVerticalScrollBar().setUnitIncrement(ROW_HEIGHT);
-    panel.add(scroll, BorderLayout.CENTER);
+    empty.setName("chart-empty");
+    JPanel without = new JPanel(new BorderLayout());
+    without.add(empty, BorderLayout.CENTER);
+    panel.add(without, "empty");
+    panel.add(scroll, "chart");
+  }
+
+  @Override
+  public JComponent component() {
+    return panel;
+  }
+
+  /** What the keyboard works on. */
+  JComponent target() {
+    return chart;
   }
 
   private void bind(String key, int step) {
@@ -79,55 +98,126 @@ final class ChartView implements View {
 
               @Override
               public void actionPerformed(ActionEvent event) {
-                select(Math.max(0, selectedBar() + step));
+                step(step);
               }
             });
   }
 
-  private int selectedBar() {
-    for (int i = 0; shown != null && i < bars.bars().size(); i++) {
-      if (session.selected().filter(structure(i)::equals).isPresent()) {
-        return i;
-      }
+  private void step(int step) {
+    if (shown != null) {
+      int last = bars.bars().size() - 1;
+      int now = marked.map(this::indexOf).orElse(step > 0 ? -1 : last + 1);
+      select(Math.max(0, Math.min(last, now + step)));
     }
-    return -1;
   }
 
+  private int indexOf(String name) {
+    return bars.bars().stream().map(RankingBars.Bar::name).toList().indexOf(name);
+  }
+
+  /** Today's structure stands first, then the best. */
   private Structure structure(int bar) {
-    return bar < bars.bars().size() - 1
-        ? shown.structure(shown.best().get(bar).path())
-        : shown.baseline().structure();
+    return bar == 0
+        ? shown.baseline().structure()
+        : shown.structure(shown.best().get(bar - 1).path());
   }
 
   private void select(int bar) {
-    if (shown != null && bar >= 0 && bar < bars.bars().size()) {
-      session.select(structure(bar));
-    }
-  }
-
-  @Override
-  public JComponent component() {
-    return panel;
+    session.select(structure(bar));
+    marked = Optional.of(bars.bars().get(bar).name());
+    redraw();
+    int height = chart.getHeight() / (bars.bars().size() + 2);
+    chart.scrollRectToVisible(new Rectangle(0, height * bar, 1, height * 3));
   }
 
   @Override
   public void show(Session now) {
     session = now;
-    now.ranked().filter(ranked -> ranked != shown).ifPresent(this::draw);
+    Ranked ranked = now.ranked().orElse(null);
+    if (ranked == null) {
+      shown = null;
+      empty.setText(nothing(now));
+    } else {
+      boolean other = ranked != shown;
+      shown = ranked;
+      if (other) {
+        bars = RankedBars.of(ranked, BARS, Locale.ENGLISH);
+      }
+      Optional<String> mark = marked.filter(this::isSelected).or(this::selectedBar);
+      if (other || !mark.equals(marked)) {
+        marked = mark;
+        redraw();
+      }
+    }
+    cards.show(panel, ranked == null ? "empty" : "chart");
+  }
+
+  private static String nothing(Session now) {
+    if (!now.failure().isEmpty()) {
+      return Words.of("chart.failed");
+    }
+    return now.stage().map(Pipeline.Stage::text).orElse(Words.of("chart.no-study"));
+  }
+
+  private boolean isSelected(String name) {
+    int bar = indexOf(name);
+    return bar >= 0 && session.selection().structure().filter(structure(bar)::equals).isPresent();
+  }
+
+  private Optional<String> selectedBar() {
+    return bars.bars().stream()
+        .map(RankingBars.Bar::name)
+        .filter(this::isSelected)
+        .reduce((first, second) -> second);
   }
 
   /** Draws again, in the colours of the look and feel. */
   void redraw() {
     if (shown != null) {
-      draw(shown);
+      chart.setChart(RankingChart.of(bars, Appearance.chartTheme(), marked));
+      chart.setPreferredSize(new Dimension(420, FRAME_HEIGHT + ROW_HEIGHT * bars.bars().size()));
+      chart.revalidate();
+    }
+    drawFocus(chart.isFocusOwner());
+  }
+
+  private void drawFocus(boolean focused) {
+    chart.setBorder(
+        focused
+            ? BorderFactory.createLineBorder(
+                UIManager.getColor("Component.focusColor"), FOCUS_WIDTH, true)
+            : BorderFactory.createEmptyBorder(FOCUS_WIDTH, FOCUS_WIDTH, FOCUS_WIDTH, FOCUS_WIDTH));
+  }
+
+  /** Shows who has the keyboard. */
+  private final class FocusFrame implements FocusListener {
+    @Override
+    public void focusGained(FocusEvent event) {
+      drawFocus(true);
+    }
+
+    @Override
+    public void focusLost(FocusEvent event) {
+      drawFocus(false);
     }
   }
 
-  private void draw(Ranked ranked) {
-    shown = ranked;
-    bars = RankedBars.of(ranked, BARS, Locale.ENGLISH);
-    chart.setChart(RankingChart.of(bars, Appearance.chartTheme()));
-    chart.setPreferredSize(new Dimension(420, 150 + ROW_HEIGHT * bars.bars().size()));
-    chart.revalidate();
+  /** A click on a bar, on its structure or on its name selects. */
+  private final class Clicks implements ChartMouseListener {
+    @Override
+    public void chartMouseClicked(ChartMouseEvent event) {
+      chart.requestFocusInWindow();
+      ChartEntity entity = event.getEntity();
+      Object name =
+          entity instanceof CategoryItemEntity item
+              ? item.getColumnKey()
+              : entity instanceof CategoryLabelEntity label ? label.getKey() : null;
+      if (name != null && shown != null) {
+        select(indexOf(name.toString()));
+      }
+    }
+
+    @Override
+    public void chartMouseMoved(ChartMouseEvent event) {}
   }
 }

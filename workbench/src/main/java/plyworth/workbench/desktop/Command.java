@@ -1,10 +1,10 @@
 package plyworth.workbench.desktop;
 
-import java.awt.Toolkit;
 import java.awt.event.ActionEvent;
-import java.awt.event.KeyEvent;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
+import javax.swing.JButton;
+import javax.swing.JMenuItem;
 import javax.swing.KeyStroke;
 
 /** Something the user can do, for menus, the tool bar and the keyboard alike. */
@@ -12,30 +12,47 @@ final class Command extends AbstractAction {
 
   private static final long serialVersionUID = 1L;
 
+  private final String key;
   private final transient Runnable work;
 
-  private Command(String name, Runnable work) {
-    super(name);
+  private Command(String key, Runnable work) {
+    this.key = key;
     this.work = work;
+    Marked marked = Marked.of(key);
+    putValue(Action.NAME, marked.text());
+    putValue(Action.MNEMONIC_KEY, marked.key());
+    putValue(Action.DISPLAYED_MNEMONIC_INDEX_KEY, marked.at());
   }
 
-  /** A command named by a key of {@link Words}, without a shortcut. */
-  static Command of(String key, Runnable work) {
-    return new Command(Words.of(key), work);
-  }
-
-  /** A command with a shortcut: the menu key of the system and a letter, maybe with shift. */
-  static Command of(String key, int letter, boolean shift, Runnable work) {
-    Command command = of(key, work);
-    int mask =
-        Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx()
-            | (shift ? KeyEvent.SHIFT_DOWN_MASK : 0);
-    command.putValue(Action.ACCELERATOR_KEY, KeyStroke.getKeyStroke(letter, mask));
+  /** A command named by a key of {@link Words}, with an optional shortcut. */
+  static Command of(String key, KeyStroke shortcut, Runnable work) {
+    Command command = new Command(key, work);
+    command.putValue(Action.ACCELERATOR_KEY, shortcut);
     return command;
   }
 
-  void rename(String name) {
+  /** Says what exactly it would do. */
+  void name(String name) {
     putValue(Action.NAME, name);
+    putValue(Action.SHORT_DESCRIPTION, name);
+  }
+
+  JMenuItem menuItem() {
+    return named(new JMenuItem(this), "menu:");
+  }
+
+  /** A button with the short name, whatever the command is called at the moment. */
+  JButton button() {
+    JButton button = new JButton(this);
+    button.setHideActionText(true);
+    button.setText(Marked.of(key).text());
+    button.setMnemonic(0);
+    return named(button, "button:");
+  }
+
+  <B extends javax.swing.AbstractButton> B named(B button, String kind) {
+    button.setName(kind + key);
+    return button;
   }
 
   @Override

@@ -1,74 +1,116 @@
 package plyworth.workbench.desktop;
 
+import java.awt.Toolkit;
+import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.List;
+import java.util.Optional;
+import javax.swing.Action;
+import javax.swing.ButtonGroup;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
+import javax.swing.JRadioButtonMenuItem;
 import javax.swing.JToolBar;
+import javax.swing.KeyStroke;
 
 /** Everything the user can do, in one place; menus and tool bar are made from it. */
 final class Commands {
 
-  final Command open;
-  final Command save;
-  final Command saveAs;
-  final Command quit;
-  final Command undo;
-  final Command redo;
   final Command stop;
-  final Command light;
-  final Command dark;
+  final Command again;
+  private final Command open;
+  private final Command save;
+  private final Command saveAs;
+  private final Command quit;
+  private final Command undo;
+  private final Command redo;
+  private final Command light;
+  private final Command dark;
+  private final List<Command> places;
 
   Commands(WorkbenchFrame frame, Session session) {
-    open = Command.of("action.open", KeyEvent.VK_O, false, frame::chooseAndOpen);
-    save = Command.of("action.save", KeyEvent.VK_S, false, frame::save);
-    saveAs = Command.of("action.save-as", KeyEvent.VK_S, true, frame::saveAs);
-    quit = Command.of("action.quit", KeyEvent.VK_Q, false, frame::closeAfterAsking);
-    undo = Command.of("action.undo", KeyEvent.VK_Z, false, session::undo);
-    redo = Command.of("action.redo", KeyEvent.VK_Z, true, session::redo);
-    stop = Command.of("action.cancel", session::stop);
-    light = Command.of("action.light", () -> frame.dress(Appearance.LIGHT));
-    dark = Command.of("action.dark", () -> frame.dress(Appearance.DARK));
+    open = Command.of("action.open", menu(KeyEvent.VK_O, 0), frame::chooseAndOpen);
+    save = Command.of("action.save", menu(KeyEvent.VK_S, 0), frame::save);
+    saveAs =
+        Command.of(
+            "action.save-as", menu(KeyEvent.VK_S, InputEvent.SHIFT_DOWN_MASK), frame::saveAs);
+    quit = Command.of("action.quit", menu(KeyEvent.VK_Q, 0), frame::closeAfterAsking);
+    undo = Command.of("action.undo", menu(KeyEvent.VK_Z, 0), session::undo);
+    redo =
+        Command.of("action.redo", menu(KeyEvent.VK_Z, InputEvent.SHIFT_DOWN_MASK), session::redo);
+    stop = Command.of("action.stop", menu(KeyEvent.VK_PERIOD, 0), session::stop);
+    again =
+        Command.of("action.again", KeyStroke.getKeyStroke(KeyEvent.VK_F5, 0), session::scoreAgain);
+    light = Command.of("action.light", null, () -> frame.dress(Appearance.LIGHT));
+    dark = Command.of("action.dark", null, () -> frame.dress(Appearance.DARK));
+    places = frame.places().stream().map(Commands::place).toList();
+  }
+
+  private static Command place(Place place) {
+    int key = KeyEvent.VK_1 + place.number() - 1;
+    return Command.of(place.key(), menu(key, 0), place.show());
+  }
+
+  /** A part of the window that can be gone to by its number. */
+  record Place(String key, int number, Runnable show) {}
+
+  private static KeyStroke menu(int letter, int more) {
+    return KeyStroke.getKeyStroke(
+        letter, Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx() | more);
   }
 
   /** Puts names and enabled states right. */
   void show(Session session) {
-    StudyHistory history = session.history();
-    undo.setEnabled(history.undoLabel().isPresent());
-    undo.rename(
-        history
-            .undoLabel()
-            .map(l -> Words.of("action.undo.named", l))
-            .orElse(Words.of("action.undo")));
-    redo.setEnabled(history.redoLabel().isPresent());
-    redo.rename(
-        history
-            .redoLabel()
-            .map(l -> Words.of("action.redo.named", l))
-            .orElse(Words.of("action.redo")));
-    save.setEnabled(history.dirty());
+    Optional<StudyHistory> history = session.history();
+    Optional<String> undoing = history.flatMap(StudyHistory::undoLabel);
+    Optional<String> redoing = history.flatMap(StudyHistory::redoLabel);
+    undo.setEnabled(undoing.isPresent());
+    undo.name(Words.of("action.undo.named", undoing.orElse("")).strip());
+    redo.setEnabled(redoing.isPresent());
+    redo.name(Words.of("action.redo.named", redoing.orElse("")).strip());
+    save.setEnabled(history.filter(StudyHistory::dirty).isPresent());
+    saveAs.setEnabled(history.isPresent());
     stop.setEnabled(session.scoring());
+    again.setEnabled(history.isPresent() && !session.scoring());
+  }
+
+  /** Ticks what is worn. */
+  void show(Appearance appearance) {
+    light.putValue(Action.SELECTED_KEY, appearance == Appearance.LIGHT);
+    dark.putValue(Action.SELECTED_KEY, appearance == Appearance.DARK);
   }
 
   JMenuBar menuBar() {
     JMenuBar bar = new JMenuBar();
-    bar.add(menu("menu.file", KeyEvent.VK_F, List.of(open, save, saveAs, quit)));
-    bar.add(menu("menu.edit", KeyEvent.VK_E, List.of(undo, redo, stop)));
-    bar.add(menu("menu.view", KeyEvent.VK_V, List.of(light, dark)));
+    bar.add(menu("menu.file", List.of(open, save, saveAs, quit)));
+    bar.add(menu("menu.edit", List.of(undo, redo)));
+    bar.add(menu("menu.ranking", List.of(stop, again)));
+    JMenu view = menu("menu.view", places);
+    view.addSeparator();
+    ButtonGroup appearances = new ButtonGroup();
+    for (Command command : List.of(light, dark)) {
+      JRadioButtonMenuItem item = command.named(new JRadioButtonMenuItem(command), "menu:");
+      appearances.add(item);
+      view.add(item);
+    }
+    bar.add(view);
     return bar;
   }
 
-  private static JMenu menu(String key, int mnemonic, List<Command> commands) {
-    JMenu menu = new JMenu(Words.of(key));
-    menu.setMnemonic(mnemonic);
-    commands.forEach(menu::add);
+  private static JMenu menu(String key, List<Command> commands) {
+    Marked marked = Marked.of(key);
+    JMenu menu = new JMenu(marked.text());
+    menu.setName(key);
+    menu.setMnemonic(marked.key());
+    commands.forEach(command -> menu.add(command.menuItem()));
     return menu;
   }
 
   JToolBar toolBar() {
     JToolBar bar = new JToolBar();
     bar.setFloatable(false);
-    List.of(open, save, undo, redo).forEach(bar::add);
+    bar.setName("tools");
+    List.of(open, save, undo, redo).forEach(command -> bar.add(command.button()));
     return bar;
   }
 }

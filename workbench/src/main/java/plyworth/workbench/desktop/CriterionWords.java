@@ -3,9 +3,11 @@ package plyworth.workbench.desktop;
 import java.util.List;
 import java.util.Locale;
 import plyworth.shared.scoring.Criterion;
+import plyworth.shared.scoring.Outcome;
 import plyworth.shared.scoring.ScoringPlugin;
 import plyworth.shared.scoring.Text;
 import plyworth.workbench.analysis.Ranked;
+import plyworth.workbench.chart.Html;
 import plyworth.workbench.host.BoundCriterion;
 import plyworth.workbench.host.Digits;
 import plyworth.workbench.host.Sentences;
@@ -19,16 +21,18 @@ final class CriterionWords {
     return sentence(ranked, criterion, criterion.criterion().title());
   }
 
-  /** Formula, source and conditions, for a tooltip. */
-  static String help(Ranked ranked, BoundCriterion criterion) {
+  /** Conditions and formula, for a tooltip; {@code more} stands below in bold. */
+  static String help(Ranked ranked, BoundCriterion criterion, String more) {
     Criterion declared = criterion.criterion();
-    String conditions = declared.conditions().isEmpty() ? "" : "<br>" + declared.conditions();
+    String conditions =
+        declared.conditions().isEmpty() ? "" : "<br>" + Html.escaped(declared.conditions());
     return "<html><body style='width:320px'><b>"
-        + title(ranked, criterion)
+        + Html.escaped(title(ranked, criterion))
         + "</b>"
         + conditions
         + "<br>"
-        + sentence(ranked, criterion, declared.formula())
+        + Html.escaped(sentence(ranked, criterion, declared.formula()))
+        + (more.isEmpty() ? "" : "<br><b>" + Html.escaped(more) + "</b>")
         + "</body></html>";
   }
 
@@ -44,15 +48,19 @@ final class CriterionWords {
         : sentence(ranked, criterion, classes.get((int) figure));
   }
 
+  /** Why there is no figure; empty when there is one. */
+  static String absence(Ranked ranked, BoundCriterion criterion, Outcome outcome) {
+    if (outcome instanceof Outcome.DataMissing data) {
+      return Words.of("figures.missing", data.subject(), data.property());
+    }
+    return outcome instanceof Outcome.NotApplicable not
+        ? Words.of("figures.not-applicable", sentence(ranked, criterion, not.why()))
+        : "";
+  }
+
   static String unit(BoundCriterion criterion) {
     String unit = criterion.criterion().unit();
-    return unit.equals("1")
-        ? ""
-        : unit.replace("cm3", "cm³")
-            .replace("m2", "m²")
-            .replace("N.mm", "N·mm")
-            .replace("(m².day.bar)", "(m²·day·bar)")
-            .replace("(m².day)", "(m²·day)");
+    return unit.equals("1") ? "" : UnitText.of(unit);
   }
 
   private static ScoringPlugin plugin(Ranked ranked, BoundCriterion criterion) {

@@ -6,40 +6,39 @@ import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.event.MouseEvent;
 import java.awt.geom.Line2D;
-import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Optional;
 import javax.accessibility.AccessibleContext;
 import javax.swing.JComponent;
+import javax.swing.ToolTipManager;
 import javax.swing.UIManager;
-import plyworth.shared.material.Material;
+import javax.swing.plaf.basic.BasicGraphicsUtils;
 import plyworth.shared.material.MaterialLibrary;
-import plyworth.shared.structure.Layer;
 import plyworth.shared.structure.Structure;
 import plyworth.workbench.host.Digits;
 
 /**
- * A structure drawn to scale, outside up. Layers too thin for their label get a leader line; no
- * layer is drawn thinner than a hairline, and none is drawn thicker than it is.
+ * A structure drawn to scale beside today's, outside up. Every layer has its label at the end of a
+ * leader line; no layer is drawn thinner than a hairline, and none thicker than it is.
  */
 final class CrossSection extends JComponent {
 
   private static final long serialVersionUID = 1L;
-  private static final double HAIRLINE = 1;
-  private static final int BODY_WIDTH = 110;
-  private static final int GAP = 26;
+  private static final int BODY = 100;
+  private static final int TODAY = 46;
+  private static final int GAP = 24;
 
-  private record Band(Layer layer, Material material, double gauge) {}
-
-  private transient List<Band> bands = List.of();
+  private transient Optional<LayerStack> own = Optional.empty();
+  private transient Optional<LayerStack> today = Optional.empty();
 
   CrossSection() {
     setName("cross-section");
     setOpaque(false);
     setMinimumSize(new Dimension(240, 120));
     setPreferredSize(new Dimension(360, 220));
-    getAccessibleContext().setAccessibleName("Cross-section");
+    getAccessibleContext().setAccessibleName(Words.of("section.name"));
+    ToolTipManager.sharedInstance().registerComponent(this);
   }
 
   @Override
@@ -53,87 +52,100 @@ final class CrossSection extends JComponent {
     return accessibleContext;
   }
 
-  void show(Structure structure, MaterialLibrary materials) {
-    List<Band> drawn = new ArrayList<>();
-    for (Layer layer : structure.layers()) {
-      Material material = materials.require(layer.material());
-      drawn.add(new Band(layer, material, layer.gaugeUm(material.density())));
-    }
-    bands = List.copyOf(drawn);
+  /** Draws a structure; beside it the baseline, unless it is the same. */
+  void show(Structure structure, Structure baseline, MaterialLibrary materials) {
+    own = Optional.of(LayerStack.of(structure, materials));
+    today =
+        structure.equals(baseline)
+            ? Optional.empty()
+            : Optional.of(LayerStack.of(baseline, materials));
     getAccessibleContext().setAccessibleDescription(structure.toString());
-    setToolTipText(structure.toString());
     repaint();
   }
 
   @Override
+  public String getToolTipText(MouseEvent event) {
+    Optional<LayerStack> under = today.isPresent() && event.getX() < TODAY + GAP / 2 ? today : own;
+    return under.map(s -> s.tip(event.getY() - top(), scale())).orElse(null);
+  }
+
+  private double top() {
+    return getFontMetrics(font()).getHeight() + 4.0;
+  }
+
+  private static java.awt.Font font() {
+    return UIManager.getFont("Label.font");
+  }
+
+  /** Pixels per µm, for both. */
+  private double scale() {
+    double thickest =
+        Math.max(
+            own.map(LayerStack::gaugeUm).orElse(0.0), today.map(LayerStack::gaugeUm).orElse(0.0));
+    return (getHeight() - 2 * top()) / thickest;
+  }
+
+  @Override
   protected void paintComponent(Graphics graphics) {
-    if (bands.isEmpty()) {
+    if (own.isEmpty()) {
       return;
     }
     Graphics2D g = (Graphics2D) graphics.create();
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     g.setRenderingHint(
         RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-    g.setFont(UIManager.getFont("Label.font"));
-    FontMetrics metrics = g.getFontMetrics();
-    int lineHeight = metrics.getHeight();
-    double top = lineHeight + 4.0;
-    double height = getHeight() - 2.0 * top;
-    double total = bands.stream().mapToDouble(Band::gauge).sum();
-    g.setColor(UIManager.getColor("Label.foreground"));
-    g.drawString("outside", 0, metrics.getAscent());
-    g.drawString(
-        "inside, " + Digits.sensible(total) + " µm in all", 0, getHeight() - metrics.getDescent());
-    double[] edges = edges(top, height, total);
-    double[] labels = labelLines(edges, lineHeight);
-    for (int i = 0; i < bands.size(); i++) {
-      drawBand(g, bands.get(i), edges[i], edges[i + 1], labels[i], metrics);
+    g.setFont(font());
+    int x = 0;
+    if (today.isPresent()) {
+      body(g, today.get(), 0, TODAY, Words.of("section.today"));
+      x = TODAY + GAP;
     }
+    body(g, own.get(), x, BODY, Words.of(today.isPresent() ? "section.own" : "section.today"));
+    labels(g, own.get(), x + BODY);
     g.dispose();
   }
 
-  private double[] edges(double top, double height, double total) {
-    double[] edges = new double[bands.size() + 1];
-    edges[0] = top;
-    for (int i = 0; i < bands.size(); i++) {
-      edges[i + 1] = edges[i] + bands.get(i).gauge() / total * height;
-    }
-    return edges;
-  }
-
-  /** Middles of the labels: at the middle of their band, pushed apart to one line each. */
-  private double[] labelLines(double[] edges, int lineHeight) {
-    int n = bands.size();
-    double[] middles = new double[n];
-    double floor = lineHeight * 1.5;
-    for (int i = 0; i < n; i++) {
-      middles[i] = Math.max(floor, (edges[i] + edges[i + 1]) / 2);
-      floor = middles[i] + lineHeight;
-    }
-    double ceiling = getHeight() - lineHeight * 1.5;
-    for (int i = n - 1; i >= 0; i--) {
-      middles[i] = Math.min(middles[i], ceiling);
-      ceiling = middles[i] - lineHeight;
-    }
-    return middles;
-  }
-
-  private void drawBand(
-      Graphics2D g, Band band, double top, double bottom, double label, FontMetrics metrics) {
-    double thickness = Math.max(HAIRLINE, bottom - top);
-    g.setPaint(LayerFill.of(band.material().family()));
-    g.fill(new Rectangle2D.Double(0, top, BODY_WIDTH, thickness));
+  private void body(Graphics2D g, LayerStack stack, int x, int width, String caption) {
+    stack.draw(g, x, top(), width, scale(), UIManager.getColor("Label.foreground"));
+    FontMetrics metrics = g.getFontMetrics();
     g.setColor(UIManager.getColor("Label.foreground"));
-    g.setStroke(new BasicStroke(0.5f));
-    g.draw(new Line2D.Double(0, bottom, BODY_WIDTH, bottom));
-    double middle = (top + bottom) / 2;
-    g.draw(new Line2D.Double(BODY_WIDTH, middle, BODY_WIDTH + GAP - 4.0, label));
-    float baseline = (float) (label + (metrics.getAscent() - metrics.getDescent()) / 2.0);
-    g.drawString(text(band), BODY_WIDTH + GAP, baseline);
+    g.drawString(caption, x, metrics.getAscent());
+    String thickness = Digits.sensible(stack.gaugeUm()) + " µm";
+    double bottom = top() + stack.gaugeUm() * scale();
+    g.drawString(thickness, x, (float) (bottom + 2 + metrics.getAscent()));
   }
 
-  private static String text(Band band) {
-    String amount = Digits.sensible(band.layer().amount());
-    return band.material().name() + ", " + amount + " " + band.layer().unit().unit().symbol();
+  private void labels(Graphics2D g, LayerStack stack, int x) {
+    FontMetrics metrics = g.getFontMetrics();
+    double[] middles = stack.middles(top(), scale());
+    double[] lines = spread(middles, metrics.getHeight());
+    int start = x + GAP;
+    g.setStroke(new BasicStroke(0.5f));
+    g.drawString(Words.of("section.outside"), start, metrics.getAscent());
+    for (int i = 0; i < middles.length; i++) {
+      g.draw(new Line2D.Double(x, middles[i], start - 4.0, lines[i]));
+      float baseline = (float) (lines[i] + (metrics.getAscent() - metrics.getDescent()) / 2.0);
+      String label =
+          BasicGraphicsUtils.getClippedString(this, metrics, stack.label(i), getWidth() - start);
+      g.drawString(label, start, baseline);
+    }
+    double below = Math.max(top() + stack.gaugeUm() * scale(), lines[lines.length - 1] + 8) + 2;
+    g.drawString(Words.of("section.inside"), start, (float) (below + metrics.getAscent()));
+  }
+
+  /** Middles of the labels: at the middle of their layer, pushed apart to one line each. */
+  private double[] spread(double[] middles, int lineHeight) {
+    double[] lines = middles.clone();
+    double floor = lineHeight * 1.6;
+    for (int i = 0; i < lines.length; i++) {
+      lines[i] = Math.max(floor, lines[i]);
+      floor = lines[i] + lineHeight;
+    }
+    double ceiling = getHeight() - lineHeight * 1.6;
+    for (int i = lines.length - 1; i >= 0; i--) {
+      lines[i] = Math.min(lines[i], ceiling);
+      ceiling = lines[i] - lineHeight;
+    }
+    return lines;
   }
 }

@@ -24,6 +24,7 @@ public final class Desktop {
   static WorkbenchFrame show(Path study, PluginCatalog catalog, Appearance appearance) {
     appearance.apply();
     WorkbenchFrame frame = new WorkbenchFrame(new Session(catalog));
+    frame.dress(appearance);
     frame.setVisible(true);
     frame.open(study);
     return frame;

@@ -1,22 +1,16 @@
 package plyworth.workbench.desktop;
 
 import java.awt.BorderLayout;
-import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Font;
 import java.util.List;
 import java.util.Locale;
 import javax.swing.BorderFactory;
 import javax.swing.Box;
-import javax.swing.BoxLayout;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.JTable;
-import javax.swing.SwingConstants;
-import javax.swing.table.DefaultTableCellRenderer;
-import javax.swing.table.DefaultTableModel;
 import org.jfree.chart.ChartPanel;
 import org.jfree.chart.JFreeChart;
 import plyworth.shared.scoring.Explanation;
@@ -24,23 +18,31 @@ import plyworth.shared.scoring.Text;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.chart.ExplanationChart;
 import plyworth.workbench.host.BoundPlugin;
-import plyworth.workbench.host.Digits;
 import plyworth.workbench.host.Sentences;
 
-/** The breakdown behind the figures: tables, bars, curves and notes, by plugin. */
+/** The breakdown behind the figures, plugin by plugin: tables, bars, curves and notes. */
 final class ExplanationPanel {
 
-  private static final int WIDTH = 420;
+  private static final int BAR_HEIGHT = 34;
+  private static final int CURVES_HEIGHT = 240;
 
   private final JPanel outside = new JPanel(new BorderLayout());
-  private final JPanel sections = new JPanel();
+  private final JComboBox<String> choice = new JComboBox<>();
+  private final StackPanel sections = new StackPanel();
+  private final JScrollPane scroll = new JScrollPane(sections);
+  private Detail shown;
+  private boolean filling;
 
   ExplanationPanel() {
+    choice.setName("explained-plugin");
+    choice.addActionListener(event -> build());
+    JPanel head = new JPanel(new BorderLayout(8, 0));
+    head.setBorder(BorderFactory.createEmptyBorder(8, 10, 8, 10));
+    head.add(Marked.label("explanation.choice", choice), BorderLayout.WEST);
+    head.add(choice, BorderLayout.CENTER);
     sections.setName("explanation");
-    sections.setLayout(new BoxLayout(sections, BoxLayout.Y_AXIS));
-    sections.setBorder(BorderFactory.createEmptyBorder(8, 10, 8, 10));
-    JScrollPane scroll = new JScrollPane(sections);
-    scroll.getVerticalScrollBar().setUnitIncrement(20);
+    sections.setBorder(BorderFactory.createEmptyBorder(4, 10, 8, 10));
+    outside.add(head, BorderLayout.NORTH);
     outside.add(scroll, BorderLayout.CENTER);
   }
 
@@ -48,111 +50,93 @@ final class ExplanationPanel {
     return outside;
   }
 
-  void show(Ranked ranked, Detail detail) {
+  /** What the keyboard works on. */
+  JComponent target() {
+    return choice;
+  }
+
+  void show(Detail detail) {
+    boolean same =
+        shown != null
+            && shown.explanations() == detail.explanations()
+            && shown.ranked().scored() == detail.ranked().scored();
+    shown = detail;
+    if (!same) {
+      fillChoice();
+      build();
+    }
+  }
+
+  private void fillChoice() {
+    filling = true;
+    List<String> titles =
+        plugins(shown.ranked()).stream().map(p -> said(p, p.plugin().card().title())).toList();
+    int at = choice.getItemCount() == titles.size() ? choice.getSelectedIndex() : 0;
+    choice.removeAllItems();
+    titles.forEach(choice::addItem);
+    choice.setSelectedIndex(titles.isEmpty() ? -1 : at);
+    filling = false;
+  }
+
+  private static List<BoundPlugin> plugins(Ranked ranked) {
+    return ranked.scored().compiled().prepared().bound().plugins();
+  }
+
+  /** Builds the parts again, in the colours of the look and feel. */
+  void build() {
+    if (filling || shown == null || choice.getSelectedIndex() < 0) {
+      return;
+    }
     sections.removeAll();
-    for (BoundPlugin plugin : ranked.scored().compiled().prepared().bound().plugins()) {
-      add(heading(said(plugin, plugin.plugin().card().title())));
-      Explanation explanation = detail.explanations().get(plugin.id());
-      explanation.sections().forEach(section -> section(plugin, section));
-      plugin
-          .plugin()
-          .card()
-          .cautions()
-          .forEach(c -> add(words(Words.of("explanation.caution", said(plugin, c)), false)));
-      sections.add(Box.createVerticalStrut(14));
+    BoundPlugin plugin = plugins(shown.ranked()).get(choice.getSelectedIndex());
+    shown.explanations().get(plugin.id()).sections().forEach(s -> section(plugin, s));
+    for (Text caution : plugin.plugin().card().cautions()) {
+      String words = Words.of("explanation.caution", said(plugin, caution));
+      sections.add(StackPanel.words(words, Font.PLAIN));
+      sections.add(Box.createVerticalStrut(8));
     }
     sections.revalidate();
     sections.repaint();
+    scroll.getVerticalScrollBar().setValue(0);
   }
 
   private void section(BoundPlugin plugin, Explanation.Section section) {
-    add(words(said(plugin, section.title()), true));
+    boolean note = section instanceof Explanation.Note;
+    sections.add(StackPanel.words(said(plugin, section.title()), note ? Font.PLAIN : Font.BOLD));
+    sections.add(Box.createVerticalStrut(4));
     if (section instanceof Explanation.Table table) {
-      add(table(plugin, table));
+      sections.add(ExplanationTable.of(plugin, table));
     } else if (section instanceof Explanation.Bars bars) {
-      add(
+      sections.add(
           chart(
               ExplanationChart.bars(bars, Appearance.chartTheme()),
-              40 + 24 * bars.labels().size()));
+              60 + BAR_HEIGHT * bars.labels().size()));
     } else if (section instanceof Explanation.Curves curves) {
-      add(
+      sections.add(
           chart(
               ExplanationChart.curves(curves, text -> said(plugin, text), Appearance.chartTheme()),
-              220));
+              CURVES_HEIGHT));
     }
-    add(words(Words.of("explanation.basis", said(plugin, section.basis())), false));
-    sections.add(Box.createVerticalStrut(8));
-  }
-
-  private void add(JComponent part) {
-    part.setAlignmentX(Component.LEFT_ALIGNMENT);
-    sections.add(part);
+    sections.add(Box.createVerticalStrut(4));
+    String basis =
+        Words.of(note ? "explanation.source" : "explanation.basis", said(plugin, section.basis()));
+    sections.add(StackPanel.words(basis, Font.PLAIN));
+    sections.add(Box.createVerticalStrut(18));
   }
 
   private static String said(BoundPlugin plugin, Text text) {
     return Sentences.of(plugin.plugin(), text, Locale.ENGLISH);
   }
 
-  private static JComponent heading(String text) {
-    JLabel label = new JLabel(text);
-    label.setFont(label.getFont().deriveFont(Font.BOLD, label.getFont().getSize() + 3f));
-    label.setBorder(BorderFactory.createEmptyBorder(4, 0, 4, 0));
-    return label;
-  }
-
-  private static JComponent words(String text, boolean bold) {
-    String body = bold ? "<b>" + Html.escaped(text) + "</b>" : Html.escaped(text);
-    JLabel label =
-        new JLabel("<html><body style='width:" + WIDTH * 3 / 4 + "px'>" + body + "</body></html>");
-    label.setBorder(BorderFactory.createEmptyBorder(2, 0, 2, 0));
-    return label;
-  }
-
   private static JComponent chart(JFreeChart chart, int height) {
     ChartPanel panel = new ChartPanel(chart);
     panel.setPopupMenu(null);
-    panel.setPreferredSize(new Dimension(WIDTH, height));
-    panel.setMaximumSize(new Dimension(Integer.MAX_VALUE, height));
+    panel.setPreferredSize(new Dimension(200, height));
     panel.setMinimumDrawHeight(60);
     panel.setMinimumDrawWidth(200);
+    panel.setMaximumDrawWidth(4000);
+    panel.setMaximumDrawHeight(4000);
     panel.setMouseZoomable(false);
     return panel;
-  }
-
-  private static JComponent table(BoundPlugin plugin, Explanation.Table data) {
-    DefaultTableModel model =
-        new DefaultTableModel(data.columns().stream().map(c -> said(plugin, c)).toArray(), 0) {
-          private static final long serialVersionUID = 1L;
-
-          @Override
-          public boolean isCellEditable(int row, int column) {
-            return false;
-          }
-        };
-    for (List<Object> row : data.rows()) {
-      model.addRow(row.toArray());
-    }
-    JTable table = new JTable(model);
-    table.setDefaultRenderer(Object.class, new Cell());
-    table.setPreferredScrollableViewportSize(
-        new Dimension(WIDTH, table.getRowHeight() * Math.min(16, Math.max(1, data.rows().size()))));
-    JScrollPane scroll = new JScrollPane(table);
-    scroll.setMaximumSize(new Dimension(Integer.MAX_VALUE, scroll.getPreferredSize().height));
-    return scroll;
-  }
-
-  /** Numbers right-aligned with sensible digits; long texts in a tooltip as well. */
-  private static final class Cell extends DefaultTableCellRenderer {
-
-    private static final long serialVersionUID = 1L;
-
-    @Override
-    protected void setValue(Object value) {
-      boolean number = value instanceof Double;
-      setHorizontalAlignment(number ? SwingConstants.RIGHT : SwingConstants.LEFT);
-      String text = number ? Digits.sensible((Double) value) : String.valueOf(value);
-      setText(text);
-      setToolTipText(text);
-    }
   }
 }

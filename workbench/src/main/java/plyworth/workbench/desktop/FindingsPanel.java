@@ -1,30 +1,28 @@
 package plyworth.workbench.desktop;
 
 import java.awt.BorderLayout;
+import java.awt.Color;
 import java.util.Locale;
-import javax.swing.BorderFactory;
+import java.util.Optional;
 import javax.swing.JComponent;
-import javax.swing.JEditorPane;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.UIManager;
 import plyworth.shared.data.Choice;
+import plyworth.shared.scoring.Finding;
 import plyworth.shared.scoring.ScoringPlugin;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.Sheet;
+import plyworth.workbench.chart.Html;
 import plyworth.workbench.host.Sentences;
 
 /** The findings on a structure, gravest first, each with its rule and source. */
 final class FindingsPanel {
 
   private final JPanel panel = new JPanel(new BorderLayout());
-  private final JEditorPane text = new JEditorPane("text/html", "");
+  private final Page text = new Page("findings", Words.of("candidate.findings.name"));
 
   FindingsPanel() {
-    text.setName("findings");
-    text.setEditable(false);
-    text.putClientProperty(JEditorPane.HONOR_DISPLAY_PROPERTIES, true);
-    text.setBorder(BorderFactory.createEmptyBorder(8, 10, 8, 10));
-    text.getAccessibleContext().setAccessibleName(Words.of("candidate.tab.findings"));
     panel.add(new JScrollPane(text), BorderLayout.CENTER);
   }
 
@@ -32,14 +30,25 @@ final class FindingsPanel {
     return panel;
   }
 
+  /** What the keyboard works on. */
+  JComponent target() {
+    return text;
+  }
+
   void show(Ranked ranked, Sheet sheet) {
     StringBuilder html = new StringBuilder("<html>");
+    sheet
+        .objections()
+        .forEach(
+            o ->
+                html.append("<p style='margin-top:6'>")
+                    .append(Html.escaped(Words.of("candidate.not-on-offer", o.reason())))
+                    .append("</p>"));
     sheet.remarks().forEach(r -> html.append(one(ranked, r)));
     if (sheet.remarks().isEmpty()) {
       html.append(Words.of("findings.none"));
     }
-    text.setText(html.append("</html>").toString());
-    text.setCaretPosition(0);
+    text.show(html.append("</html>").toString());
   }
 
   private static String one(Ranked ranked, Sheet.Remark remark) {
@@ -52,21 +61,35 @@ final class FindingsPanel {
             .find(remark.plugin())
             .orElseThrow()
             .plugin();
-    String mark =
-        switch (remark.finding().level()) {
-          case BLOCKS -> "✗ ";
-          case WARNS -> "⚠ ";
-          case INFORMS -> "· ";
-        };
-    String level = Words.of("findings." + Choice.plain(remark.finding().level()));
-    String rule = remark.plugin() + "/" + remark.finding().rule();
-    return "<p><b>"
-        + mark
-        + level
+    Finding finding = remark.finding();
+    String rule = remark.plugin() + "/" + finding.rule();
+    return "<p style='margin-top:8'><b>"
+        + mark(finding.level())
+        + Words.of("findings." + Choice.plain(finding.level()))
         + "</b>: "
-        + Html.escaped(Sentences.of(plugin, remark.finding().text(), Locale.ENGLISH))
-        + "<br><i>"
-        + Html.escaped(Words.of("findings.source", rule, remark.finding().source()))
-        + "</i></p>";
+        + Html.escaped(Sentences.of(plugin, finding.text(), Locale.ENGLISH))
+        + "<br><font color='"
+        + hex(Appearance.chartTheme().muted())
+        + "'>"
+        + Html.escaped(Words.of("findings.source", rule, finding.source()))
+        + "</font></p>";
+  }
+
+  private static String mark(Finding.Level level) {
+    return switch (level) {
+      case BLOCKS -> coloured("✗ ", "Actions.Red");
+      case WARNS -> coloured("▲ ", "Actions.Yellow");
+      case INFORMS -> "· ";
+    };
+  }
+
+  private static String coloured(String mark, String colour) {
+    return Optional.ofNullable(UIManager.getColor(colour))
+        .map(c -> "<font color='" + hex(c) + "'>" + mark + "</font>")
+        .orElse(mark);
+  }
+
+  private static String hex(Color colour) {
+    return String.format("#%06x", colour.getRGB() & 0xFFFFFF);
   }
 }

@@ -1,16 +1,12 @@
 package plyworth.workbench.desktop;
 
 import java.awt.BorderLayout;
-import java.awt.Color;
 import java.awt.FlowLayout;
-import javax.swing.Action;
 import javax.swing.BorderFactory;
-import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JProgressBar;
-import javax.swing.UIManager;
 
 /** The foot of the window: what is known, what is being done, and a button to stop it. */
 final class FootView implements View {
@@ -22,13 +18,12 @@ final class FootView implements View {
   private final JProgressBar progress = new JProgressBar(0, FULL);
   private final JPanel work = new JPanel(new FlowLayout(FlowLayout.TRAILING, 8, 0));
 
-  FootView(Action stop) {
+  FootView(Command stop) {
     message.setName("status");
     progress.setName("progress");
-    JButton button = new JButton(stop);
-    button.setName("stop");
+    progress.getAccessibleContext().setAccessibleName(Words.of("status.progress"));
     work.add(progress);
-    work.add(button);
+    work.add(stop.button());
     JLabel caution = new JLabel(Words.of("caution"));
     caution.setName("caution");
     caution.putClientProperty("FlatLaf.styleClass", "small");
@@ -49,13 +44,10 @@ final class FootView implements View {
   public void show(Session session) {
     String text = session.stage().map(Pipeline.Stage::text).orElse(session.message());
     message.setText(text.isEmpty() ? " " : text);
-    message.setToolTipText(text);
-    Color plain = UIManager.getColor("Label.foreground");
-    Color error = UIManager.getColor("Actions.Red");
-    message.setForeground(session.failed() && error != null ? error : plain);
+    message.setToolTipText(text.isEmpty() ? null : text);
     work.setVisible(session.scoring());
     double share = session.stage().map(Pipeline.Stage::share).orElse(-1.0);
-    progress.setIndeterminate(share < 0);
+    progress.setIndeterminate(session.scoring() && share < 0);
     progress.setValue((int) (share * FULL));
   }
 }

@@ -1,7 +1,9 @@
 package plyworth.workbench.desktop;
 
+import java.math.BigInteger;
+import java.util.List;
+import java.util.function.BiConsumer;
 import java.util.function.BooleanSupplier;
-import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 import plyworth.shared.study.Study;
 import plyworth.workbench.analysis.Compiled;
@@ -17,16 +19,31 @@ final class Pipeline {
   /** How many of the best are listed. */
   static final int LISTED = 200;
 
+  /**
+   * What comes out.
+   *
+   * @param ranked the ranking
+   * @param optionCounts candidates that use each option, by position
+   */
+  record Result(Ranked ranked, List<List<BigInteger>> optionCounts) {}
+
   /** How far the work is. */
   record Stage(String text, double share) {}
 
   private static final long NANOS_BETWEEN_REPORTS = 50_000_000;
 
-  private final Consumer<Stage> report;
+  private final BiConsumer<Pipeline, Stage> report;
   private volatile boolean stopped;
+  private final Study study;
   private volatile long lastReport;
 
-  Pipeline(Consumer<Stage> report) {
+  /**
+   * A way not gone yet.
+   *
+   * @param report told on the event thread how far it is
+   */
+  Pipeline(Study study, BiConsumer<Pipeline, Stage> report) {
+    this.study = study;
     this.report = report;
   }
 
@@ -35,11 +52,17 @@ final class Pipeline {
     stopped = true;
   }
 
-  Ranked run(Study study, PluginCatalog catalog, BooleanSupplier stale) {
+  /** What is scored. */
+  Study study() {
+    return study;
+  }
+
+  Result run(PluginCatalog catalog, BooleanSupplier stale) {
     tell(new Stage(Words.of("status.counting"), -1));
     Compiled compiled = Compiled.of(Prepared.of(study, catalog), stale);
     Scored scored = Scored.of(compiled, progress(stale));
-    return Ranked.of(scored, LISTED);
+    tell(new Stage(Words.of("status.ranking"), -1));
+    return new Result(Ranked.of(scored, LISTED), compiled.graph().optionCounts());
   }
 
   private Progress progress(BooleanSupplier stale) {
@@ -61,7 +84,7 @@ final class Pipeline {
   }
 
   private void tell(Stage stage) {
-    SwingUtilities.invokeLater(() -> report.accept(stage));
+    SwingUtilities.invokeLater(() -> report.accept(this, stage));
   }
 
   /** Whether two studies have the same scores, and differ in what is ranked alone at most. */

@@ -15,21 +15,21 @@ import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.DefaultTableModel;
 import plyworth.shared.structure.Option;
 import plyworth.shared.structure.Position;
-import plyworth.workbench.engine.graph.CandidateGraph;
 
 /** The positions with their options, and how many candidates use each. */
 final class PositionsView implements View {
 
   private final JTable table = new JTable();
   private final JPanel panel = new JPanel(new BorderLayout());
-  private CandidateGraph shown;
+  private List<List<BigInteger>> shown;
 
   PositionsView() {
     table.setName("positions");
     table.setFillsViewportHeight(true);
-    table.getAccessibleContext().setAccessibleName(Words.of("view.positions"));
+    table.getAccessibleContext().setAccessibleName(Words.of("view.positions.name"));
     JLabel note = new JLabel(Words.of("positions.note"));
     note.setBorder(BorderFactory.createEmptyBorder(8, 10, 8, 10));
+    note.setLabelFor(table);
     panel.add(note, BorderLayout.NORTH);
     panel.add(new JScrollPane(table), BorderLayout.CENTER);
   }
@@ -39,17 +39,21 @@ final class PositionsView implements View {
     return panel;
   }
 
-  @Override
-  public void show(Session session) {
-    session
-        .ranked()
-        .map(ranked -> ranked.scored().compiled().graph())
-        .filter(graph -> graph != shown)
-        .ifPresent(graph -> fill(graph, session.study().positions()));
+  /** What the keyboard works on. */
+  JComponent target() {
+    return table;
   }
 
-  private void fill(CandidateGraph graph, List<Position> positions) {
-    shown = graph;
+  @Override
+  public void show(Session session) {
+    List<List<BigInteger>> counts = session.optionCounts();
+    if (counts != shown && session.ranked().isPresent()) {
+      shown = counts;
+      fill(counts, session.ranked().get().study().positions());
+    }
+  }
+
+  private void fill(List<List<BigInteger>> counts, List<Position> positions) {
     DefaultTableModel model =
         new DefaultTableModel(
             new Object[] {
@@ -65,14 +69,13 @@ final class PositionsView implements View {
             return false;
           }
         };
-    List<List<BigInteger>> counts = graph.optionCounts();
     for (int p = 0; p < positions.size(); p++) {
       List<Option> options = positions.get(p).options();
       for (int o = 0; o < options.size(); o++) {
         model.addRow(
             new Object[] {
               o == 0 ? p + 1 + "  " + positions.get(p).title() : "",
-              options.get(o).toString(),
+              UnitText.of(options.get(o).toString()),
               String.format(Locale.ROOT, "%,d", counts.get(p).get(o))
             });
       }
@@ -81,7 +84,6 @@ final class PositionsView implements View {
     DefaultTableCellRenderer right = new DefaultTableCellRenderer();
     right.setHorizontalAlignment(SwingConstants.RIGHT);
     table.getColumnModel().getColumn(2).setCellRenderer(right);
-    table.getColumnModel().getColumn(0).setPreferredWidth(140);
-    table.getColumnModel().getColumn(1).setPreferredWidth(420);
+    Columns.fit(table, 460);
   }
 }

@@ -1,13 +1,12 @@
 package plyworth.workbench.desktop;
 
-import java.io.IOException;
+import java.math.BigInteger;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.UnaryOperator;
+import java.util.function.Consumer;
 import plyworth.shared.store.StudyFile;
 import plyworth.shared.structure.Structure;
 import plyworth.shared.study.Study;
@@ -23,20 +22,21 @@ import plyworth.workbench.host.PluginCatalog;
 final class Session {
 
   private final PluginCatalog installed;
+  private final Selection selection = new Selection(this::changed, this::failDetail);
   private final List<Runnable> listeners = new ArrayList<>();
+  private final Background files = new Background();
   private final Background scoring = new Background();
-  private final Background details = new Background();
   private Path file;
   private String fingerprint;
   private StudyHistory history;
-  private Set<String> leftOut = Set.of();
+  private List<References.Dangling> dangling = List.of();
   private Ranked ranked;
-  private Structure selected;
-  private Detail detail;
+  private List<List<BigInteger>> optionCounts = List.of();
   private Pipeline running;
+  private Path reading;
   private Pipeline.Stage stage;
   private String message = "";
-  private boolean failed;
+  private String failure = "";
 
   Session(PluginCatalog installed) {
     this.installed = installed;
@@ -53,66 +53,89 @@ final class Session {
   /**
    * Opens a study file in place of the one on screen.
    *
-   * @throws plyworth.shared.data.DataException when it cannot be read; the one on screen stays
+   * @param refused told what is wrong when it cannot be read; the one on screen then stays
    */
-  void open(Path path) throws IOException {
-    StudyFile.Opened opened = StudyFile.open(path);
+  void open(Path path, Consumer<String> refused) {
+    reading = path;
+    files.run(
+        stale -> StudyFile.open(path),
+        opened -> {
+          reading = null;
+          take(path, opened);
+        },
+        reason -> {
+          reading = null;
+          changed();
+          refused.accept(reason);
+        });
+    changed();
+  }
+
+  private void take(Path path, StudyFile.Opened opened) {
     file = path;
     fingerprint = opened.fingerprint();
     history = new StudyHistory(opened.study());
-    Set<String> missing = new LinkedHashSet<>();
-    References.check(opened.study(), installed, Set.of())
-        .forEach(d -> d.plugin().ifPresent(missing::add));
-    leftOut = missing;
+    dangling = References.check(opened.study(), installed, Set.of());
     ranked = null;
-    selected = null;
-    detail = null;
+    selection.clear();
+    message = "";
     refresh();
   }
 
-  /** Writes the study to its file. */
-  void save() throws IOException {
+  /**
+   * Writes the study to its file.
+   *
+   * @throws plyworth.shared.data.DataException when it cannot be written; nothing is lost then
+   */
+  void save() {
     saveTo(file, fingerprint);
   }
 
-  /** Writes the study to another file, which it then belongs to. */
-  void saveAs(Path path) throws IOException {
+  /**
+   * Writes the study to another file, which it then belongs to.
+   *
+   * @throws plyworth.shared.data.DataException when it cannot be written; nothing is lost then
+   */
+  void saveAs(Path path) {
     saveTo(path, path.equals(file) ? fingerprint : StudyFile.fingerprint(path));
   }
 
-  private void saveTo(Path path, String expected) throws IOException {
+  private void saveTo(Path path, String expected) {
     fingerprint = StudyFile.save(path, history.current(), expected);
     file = path;
     history.markSaved();
-    say(Words.of("status.saved", path.getFileName()), false);
+    message = Words.of("status.saved", path.getFileName());
+    changed();
   }
 
-  /** Changes the study by a labelled edit. */
-  void edit(String label, UnaryOperator<Study> edit) {
-    history.apply(label, edit);
-    refresh();
-  }
-
-  /** Sets the weight of a criterion; one slider movement is one edit. */
+  /** Sets the weight of a criterion, as one step of an edit that {@link #settle} ends. */
   void weigh(String criterion, String title, double weight) {
-    history.applyJoined(
+    history.applyStep(
         Words.of("edit.weight", title),
         study -> study.with(study.activeWeighting().with(criterion, weight)));
     refresh();
   }
 
+  /** Ends the edit that is being made in steps. */
+  void settle() {
+    history.settle();
+  }
+
   /** Puts another weighting in use. */
   void use(Weighting weighting) {
-    edit(Words.of("edit.weighting"), study -> study.with(weighting));
+    edit(history -> history.apply(Words.of("edit.weighting"), study -> study.with(weighting)));
   }
 
   void undo() {
-    history.undo();
-    refresh();
+    edit(StudyHistory::undo);
   }
 
   void redo() {
-    history.redo();
+    edit(StudyHistory::redo);
+  }
+
+  private void edit(Consumer<StudyHistory> edit) {
+    edit.accept(history);
     refresh();
   }
 
@@ -123,82 +146,91 @@ final class Session {
     }
   }
 
-  /** Selects a structure and works out everything about it. */
-  void select(Structure structure) {
-    if (ranked == null || structure.equals(selected) && detail != null) {
-      return;
-    }
-    selected = structure;
-    loadDetail();
+  /** Scores every candidate again. */
+  void scoreAgain() {
+    scoreAll();
     changed();
   }
 
-  private void loadDetail() {
-    Ranked now = ranked;
-    Structure wanted = selected;
-    details.run(
-        stale -> Detail.of(now, wanted),
+  /** Selects a structure and works out everything about it. */
+  void select(Structure structure) {
+    if (ranked != null && selection.structure().filter(structure::equals).isEmpty()) {
+      selection.select(ranked, structure);
+      changed();
+    }
+  }
+
+  private void refresh() {
+    failure = "";
+    Study study = history.current();
+    if (running != null && Pipeline.sameScores(running.study(), study)) {
+      changed();
+      return;
+    }
+    boolean scored =
+        ranked != null
+            && Pipeline.sameScores(ranked.study(), study)
+            && ranked.scored().holds(study);
+    if (running == null && scored) {
+      rankAgain(study);
+    } else {
+      scoreAll();
+    }
+    changed();
+  }
+
+  private void rankAgain(Study study) {
+    Ranked before = ranked;
+    scoring.run(
+        stale -> before.again(study, Pipeline.LISTED),
+        result -> show(result, optionCounts),
+        this::fail);
+  }
+
+  private void scoreAll() {
+    failure = "";
+    Pipeline pipeline = new Pipeline(history.current(), this::tell);
+    running = pipeline;
+    scoring.run(
+        stale -> pipeline.run(installed, stale),
         result -> {
-          detail = result;
-          changed();
+          running = null;
+          show(result.ranked(), result.optionCounts());
+          if (pipeline.study() != history.current()) {
+            refresh();
+          }
         },
         this::fail);
   }
 
-  private void refresh() {
-    failed = false;
-    Study study = history.current();
-    if (ranked != null
-        && Pipeline.sameScores(ranked.study(), study)
-        && ranked.scored().holds(study)) {
-      Ranked before = ranked;
-      scoring.run(stale -> before.again(study, Pipeline.LISTED), this::show, this::fail);
-    } else {
-      Pipeline pipeline = new Pipeline(this::tell);
-      running = pipeline;
-      PluginCatalog catalog = installed.without(leftOut);
-      scoring.run(
-          stale -> pipeline.run(study, catalog, stale),
-          result -> {
-            running = null;
-            show(result);
-          },
-          this::fail);
-    }
-    changed();
-  }
-
-  private void tell(Pipeline.Stage now) {
-    if (running != null) {
+  private void tell(Pipeline from, Pipeline.Stage now) {
+    if (running == from) {
       stage = now;
       changed();
     }
   }
 
-  private void show(Ranked result) {
+  private void show(Ranked result, List<List<BigInteger>> counts) {
     ranked = result;
+    optionCounts = counts;
     stage = null;
-    message = StatusText.of(result, leftOut);
-    boolean keep = selected != null;
-    if (!keep) {
-      selected =
-          result.best().isEmpty()
-              ? result.baseline().structure()
-              : result.structure(result.best().get(0).path());
-    }
-    loadDetail();
+    message = StatusText.of(result);
+    Structure first =
+        result.best().isEmpty()
+            ? result.baseline().structure()
+            : result.structure(result.best().get(0).path());
+    selection.select(result, selection.structure().orElse(first));
     changed();
   }
 
-  private void fail(RuntimeException e) {
+  private void fail(String reason) {
     running = null;
     stage = null;
-    say(Words.of("status.failed", e.getMessage() == null ? e.toString() : e.getMessage()), true);
+    failDetail(reason);
   }
 
-  private void say(String text, boolean isFailure) {
-    message = text;
-    failed = isFailure;
+  private void failDetail(String reason) {
+    failure = reason;
     changed();
   }
 
@@ -206,30 +238,40 @@ final class Session {
     return file;
   }
 
-  StudyHistory history() {
-    return history;
+  /** The states of the study; empty while none is open. */
+  Optional<StudyHistory> history() {
+    return Optional.ofNullable(history);
   }
 
-  Study study() {
-    return history.current();
+  /** The study; empty while none is open. */
+  Optional<Study> study() {
+    return history().map(StudyHistory::current);
+  }
+
+  /** What the study speaks of that is not there. */
+  List<References.Dangling> dangling() {
+    return dangling;
   }
 
   Optional<Ranked> ranked() {
     return Optional.ofNullable(ranked);
   }
 
-  Optional<Structure> selected() {
-    return Optional.ofNullable(selected);
+  /** Candidates that use each option, by position. */
+  List<List<BigInteger>> optionCounts() {
+    return optionCounts;
   }
 
-  /** What is known of the selected structure; empty while it is worked out. */
-  Optional<Detail> detail() {
-    return Optional.ofNullable(detail).filter(d -> d.sheet().structure().equals(selected));
+  /** The selected structure, and what is known of it. */
+  Selection selection() {
+    return selection;
   }
 
   /** What is being worked on; empty when nothing is. */
   Optional<Pipeline.Stage> stage() {
-    return Optional.ofNullable(stage);
+    return reading == null
+        ? Optional.ofNullable(stage)
+        : Optional.of(new Pipeline.Stage(Words.of("status.reading", reading.getFileName()), -1));
   }
 
   boolean scoring() {
@@ -240,7 +282,8 @@ final class Session {
     return message;
   }
 
-  boolean failed() {
-    return failed;
+  /** What did not work; empty when all did. */
+  String failure() {
+    return failure;
   }
 }

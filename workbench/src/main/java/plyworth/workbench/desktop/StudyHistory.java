@@ -13,6 +13,8 @@ final class StudyHistory {
 
   private final List<State> states = new ArrayList<>();
   private int at;
+  private String growing;
+  private int base;
   private Study saved;
 
   StudyHistory(Study opened) {
@@ -26,37 +28,51 @@ final class StudyHistory {
 
   /** Applies an edit; what was undone before is forgotten. An edit that changes nothing is none. */
   void apply(String label, UnaryOperator<Study> edit) {
+    settle();
     Study changed = edit.apply(current());
-    if (changed.equals(current())) {
-      return;
+    if (!changed.equals(current())) {
+      push(label, changed);
     }
-    states.subList(at + 1, states.size()).clear();
-    states.add(new State(changed, label));
-    at++;
   }
 
   /**
-   * Applies an edit that belongs to the one before when that has the same label, as the steps of
-   * one slider movement do.
+   * Applies one step of an edit that is made in many, as a slider movement is. Steps of one label
+   * become one edit, until it is {@linkplain #settle settled}; when they lead back to where they
+   * started, there was none.
    */
-  void applyJoined(String label, UnaryOperator<Study> edit) {
-    boolean joins = at > 0 && at == states.size() - 1 && states.get(at).label().equals(label);
-    Study before = joins ? states.get(at - 1).study() : null;
-    apply(label, edit);
-    if (joins && at > 1 && states.get(at).label().equals(label)) {
-      State last = states.remove(at);
-      states.set(--at, last);
-      if (last.study().equals(before)) {
-        states.remove(at--);
-      }
+  void applyStep(String label, UnaryOperator<Study> step) {
+    Study changed = step.apply(current());
+    if (changed.equals(current())) {
+      return;
+    }
+    if (!label.equals(growing)) {
+      growing = label;
+      base = at;
+    }
+    at = base;
+    push(label, changed);
+  }
+
+  private void push(String label, Study changed) {
+    states.subList(at + 1, states.size()).clear();
+    if (!changed.equals(current())) {
+      states.add(new State(changed, label));
+      at++;
     }
   }
 
+  /** Ends the edit that is being made in steps; the next step begins a new one. */
+  void settle() {
+    growing = null;
+  }
+
   void undo() {
+    settle();
     at = Math.max(0, at - 1);
   }
 
   void redo() {
+    settle();
     at = Math.min(states.size() - 1, at + 1);
   }
 
@@ -71,11 +87,12 @@ final class StudyHistory {
   }
 
   void markSaved() {
+    settle();
     saved = current();
   }
 
   /** Whether there is something that is not saved. */
   boolean dirty() {
-    return current() != saved;
+    return !current().equals(saved);
   }
 }

@@ -2,66 +2,62 @@ package plyworth.workbench.desktop;
 
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.awt.Font;
 import java.awt.event.ItemEvent;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.stream.IntStream;
 import javax.swing.BorderFactory;
-import javax.swing.Box;
-import javax.swing.BoxLayout;
+import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.JSlider;
-import javax.swing.SwingConstants;
-import plyworth.shared.study.Limit;
+import javax.swing.SwingUtilities;
 import plyworth.shared.study.Study;
 import plyworth.shared.study.Weighting;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.host.BoundCriterion;
-import plyworth.workbench.host.Digits;
 import plyworth.workbench.ranking.Weighed;
 
 /** The weightings: which is in use, one slider per criterion, and the limits. */
 final class WeightingView implements View {
 
-  private static final int STEPS = 100;
-  private static final double MOST = 10;
-
-  private record Row(JSlider slider, JLabel share, JLabel title) {}
-
   private final JPanel panel = new JPanel(new BorderLayout());
-  private final JPanel rows = new JPanel();
+  private final StackPanel rows = new StackPanel();
   private final JComboBox<String> choice = new JComboBox<>();
-  private final JLabel limits = new JLabel();
-  private final Map<String, Row> byCriterion = new LinkedHashMap<>();
+  private final JCheckBox all = new JCheckBox();
+  private final StackPanel limits = new StackPanel();
+  private final Map<String, WeightRow> byCriterion = new LinkedHashMap<>();
   private Session session;
+  private Ranked shown;
   private boolean showing;
 
   WeightingView() {
-    rows.setLayout(new BoxLayout(rows, BoxLayout.Y_AXIS));
-    rows.setBorder(BorderFactory.createEmptyBorder(4, 12, 12, 12));
     JPanel head = new JPanel(new BorderLayout(6, 6));
     head.setBorder(BorderFactory.createEmptyBorder(12, 12, 4, 12));
-    JLabel title = new JLabel(Words.of("weights.choice"));
-    title.setLabelFor(choice);
     choice.setName("weighting");
     choice.addItemListener(this::chosen);
-    head.add(title, BorderLayout.NORTH);
+    head.add(Marked.label("weights.choice", choice), BorderLayout.NORTH);
     head.add(choice, BorderLayout.CENTER);
-    JScrollPane scroll = new JScrollPane(rows);
-    scroll.setBorder(null);
-    scroll.getVerticalScrollBar().setUnitIncrement(16);
+    head.add(all, BorderLayout.SOUTH);
+    Marked marked = Marked.of("weights.all");
+    all.setText(marked.text());
+    all.setMnemonic(marked.key());
+    all.setName("all-criteria");
+    all.setToolTipText(Words.of("weights.all.help"));
+    all.addActionListener(event -> show(session));
+    rows.setBorder(BorderFactory.createEmptyBorder(4, 12, 12, 12));
     limits.setBorder(BorderFactory.createEmptyBorder(8, 12, 12, 12));
     limits.setName("limits");
+    JScrollPane scroll = new JScrollPane(rows);
+    scroll.setBorder(BorderFactory.createEmptyBorder());
     panel.add(head, BorderLayout.NORTH);
     panel.add(scroll, BorderLayout.CENTER);
     panel.add(limits, BorderLayout.SOUTH);
     panel.setMinimumSize(new Dimension(230, 200));
-    panel.setPreferredSize(new Dimension(290, 600));
+    panel.setPreferredSize(new Dimension(250, 600));
   }
 
   @Override
@@ -69,9 +65,15 @@ final class WeightingView implements View {
     return panel;
   }
 
+  /** What the keyboard works on. */
+  JComponent target() {
+    return choice;
+  }
+
   private void chosen(ItemEvent event) {
     if (!showing && event.getStateChange() == ItemEvent.SELECTED) {
-      session.study().weightings().stream()
+      session.study().stream()
+          .flatMap(study -> study.weightings().stream())
           .filter(w -> w.name().equals(event.getItem()))
           .findFirst()
           .ifPresent(session::use);
@@ -79,55 +81,45 @@ final class WeightingView implements View {
   }
 
   @Override
-  public void show(Session shown) {
-    session = shown;
+  public void show(Session now) {
+    session = now;
     showing = true;
-    Study study = shown.study();
+    now.study().ifPresent(this::showChoice);
+    now.ranked().ifPresent(ranked -> showRows(ranked, now.study().orElseThrow()));
+    showing = false;
+  }
+
+  private void showChoice(Study study) {
     List<String> names = study.weightings().stream().map(Weighting::name).toList();
-    if (!names.equals(items())) {
+    List<String> items =
+        IntStream.range(0, choice.getItemCount()).mapToObj(choice::getItemAt).toList();
+    if (!names.equals(items)) {
       choice.removeAllItems();
       names.forEach(choice::addItem);
     }
     choice.setSelectedItem(study.weighting());
-    shown.ranked().ifPresent(ranked -> showRows(ranked, study));
-    limits.setText(limitsText(study));
-    showing = false;
-  }
-
-  private List<String> items() {
-    return java.util.stream.IntStream.range(0, choice.getItemCount())
-        .mapToObj(choice::getItemAt)
-        .toList();
   }
 
   private void showRows(Ranked ranked, Study study) {
     List<Weighed> criteria = ranked.ranking().model().criteria();
     List<String> ids =
         criteria.stream()
-            .filter(w -> isWeighedSomewhere(study, w.criterion()))
-            .map(w -> w.criterion().id())
+            .map(Weighed::criterion)
+            .filter(c -> all.isSelected() || isWeighedSomewhere(study, c))
+            .map(BoundCriterion::id)
             .toList();
-    if (!ids.equals(List.copyOf(byCriterion.keySet()))) {
-      rows.removeAll();
-      byCriterion.clear();
-      criteria.stream()
-          .filter(w -> ids.contains(w.criterion().id()))
-          .forEach(w -> addRow(ranked, w.criterion()));
-      rows.add(hint(Words.of("weights.hint")));
-      rows.add(Box.createVerticalGlue());
-      rows.revalidate();
+    boolean sameBrief = shown != null && shown.study().brief() == study.brief();
+    if (!sameBrief || !ids.equals(List.copyOf(byCriterion.keySet()))) {
+      build(ranked, ids);
     }
+    if (!sameBrief || !study.limits().equals(shown.study().limits())) {
+      showLimits(ranked);
+    }
+    shown = ranked;
     for (Weighed weighed : criteria) {
-      Row row = byCriterion.get(weighed.criterion().id());
-      if (row != null && !row.slider().getValueIsAdjusting()) {
-        double weight = study.activeWeighting().weight(weighed.criterion().id());
-        row.slider().setValue((int) Math.round(weight / MOST * STEPS));
-      }
+      WeightRow row = byCriterion.get(weighed.criterion().id());
       if (row != null) {
-        row.share()
-            .setText(
-                Words.of(
-                    "weights.share", String.format(Locale.ROOT, "%.0f", 100 * weighed.weight())));
+        row.show(study.activeWeighting().weight(weighed.criterion().id()), weighed.weight());
       }
     }
   }
@@ -136,63 +128,31 @@ final class WeightingView implements View {
     return study.weightings().stream().anyMatch(w -> w.weight(criterion.id()) > 0);
   }
 
-  private void addRow(Ranked ranked, BoundCriterion criterion) {
-    String name = CriterionWords.title(ranked, criterion);
-    JSlider slider = new JSlider(0, STEPS);
-    slider.setName("weight:" + criterion.id());
-    slider.setToolTipText(CriterionWords.help(ranked, criterion));
-    JLabel title = new JLabel(name);
-    title.setLabelFor(slider);
-    JLabel share = new JLabel("", SwingConstants.RIGHT);
-    slider.setEnabled(criterion.applies());
-    slider.addChangeListener(
-        event -> {
-          if (!showing) {
-            session.weigh(criterion.id(), name, slider.getValue() * MOST / STEPS);
-          }
-        });
-    JPanel top = new JPanel(new BorderLayout());
-    top.add(title, BorderLayout.CENTER);
-    top.add(share, BorderLayout.EAST);
-    JPanel row = new JPanel(new BorderLayout());
-    row.setBorder(BorderFactory.createEmptyBorder(6, 0, 2, 0));
-    row.add(top, BorderLayout.NORTH);
-    row.add(slider, BorderLayout.CENTER);
-    criterion
-        .notApplicable()
-        .ifPresent(
-            why ->
-                row.add(
-                    hint(
-                        Words.of(
-                            "weights.not-applicable",
-                            CriterionWords.sentence(ranked, criterion, why))),
-                    BorderLayout.SOUTH));
-    row.setMaximumSize(new Dimension(Integer.MAX_VALUE, row.getPreferredSize().height));
-    row.setAlignmentX(0);
-    rows.add(row);
-    byCriterion.put(criterion.id(), new Row(slider, share, title));
+  private void build(Ranked ranked, List<String> ids) {
+    rows.removeAll();
+    byCriterion.clear();
+    for (Weighed weighed : ranked.ranking().model().criteria()) {
+      BoundCriterion criterion = weighed.criterion();
+      if (ids.contains(criterion.id())) {
+        WeightRow row = new WeightRow(ranked, criterion, session);
+        rows.add(row.component());
+        byCriterion.put(criterion.id(), row);
+      }
+    }
+    rows.add(StackPanel.words(Words.of("weights.hint"), Font.PLAIN));
+    rows.revalidate();
+    rows.repaint();
   }
 
-  private static JLabel hint(String text) {
-    JLabel hint = new JLabel("<html><body style='width:180px'>" + text + "</body></html>");
-    hint.putClientProperty("FlatLaf.styleClass", "small");
-    hint.setAlignmentX(0);
-    hint.setBorder(BorderFactory.createEmptyBorder(4, 0, 0, 0));
-    return hint;
-  }
-
-  private static String limitsText(Study study) {
-    StringBuilder text = new StringBuilder("<html><b>").append(Words.of("limits.title"));
-    text.append("</b><br>");
-    if (study.limits().isEmpty()) {
-      text.append(Words.of("limits.none"));
+  private void showLimits(Ranked ranked) {
+    limits.removeAll();
+    limits.add(StackPanel.words(Words.of("limits.title"), Font.BOLD));
+    if (ranked.study().limits().isEmpty()) {
+      limits.add(StackPanel.words(Words.of("limits.none"), Font.PLAIN));
     }
-    for (Limit limit : study.limits()) {
-      String key = limit.bound() == Limit.Bound.AT_MOST ? "limits.at-most" : "limits.at-least";
-      text.append(Words.of(key, limit.criterion(), Digits.sensible(limit.figure()), ""))
-          .append("<br>");
-    }
-    return text.append("</html>").toString();
+    ranked.study().limits().stream()
+        .map(limit -> LimitWords.of(ranked, limit))
+        .forEach(text -> limits.add(StackPanel.words(text, Font.PLAIN)));
+    SwingUtilities.invokeLater(panel::revalidate);
   }
 }

@@ -1,44 +1,66 @@
 package plyworth.workbench.desktop;
 
-import com.formdev.flatlaf.FlatLaf;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.awt.Toolkit;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import javax.swing.JFileChooser;
+import javax.swing.BorderFactory;
+import javax.swing.JComponent;
 import javax.swing.JFrame;
-import javax.swing.JOptionPane;
+import javax.swing.JPanel;
 import javax.swing.JSplitPane;
 import javax.swing.JTabbedPane;
 import javax.swing.WindowConstants;
-import javax.swing.filechooser.FileNameExtensionFilter;
-import plyworth.shared.data.DataException;
-import plyworth.shared.store.StudyFile;
 
 /** The window: weightings at the side, one view in the middle, the selected candidate opposite. */
 final class WorkbenchFrame extends JFrame {
 
   private static final long serialVersionUID = 1L;
+  private static final Dimension LARGEST = new Dimension(1500, 940);
 
   private final transient Session session;
   private final transient Commands commands;
+  private final transient Dialogs dialogs;
   private final transient ChartView chart = new ChartView();
+  private final transient RankingTableView table = new RankingTableView();
+  private final transient PositionsView positions = new PositionsView();
+  private final transient BriefView brief = new BriefView();
+  private final transient WeightingView weighting = new WeightingView();
   private final transient CandidateView candidate = new CandidateView();
+  private final JTabbedPane middle = new JTabbedPane();
   private final transient List<View> views;
 
   WorkbenchFrame(Session session) {
     this.session = session;
+    dialogs = new Dialogs(this, session);
     commands = new Commands(this, session);
-    WeightingView weighting = new WeightingView();
-    RankingTableView table = new RankingTableView();
-    PositionsView positions = new PositionsView();
-    BriefView brief = new BriefView();
+    NoticeView notice = new NoticeView(commands.again);
     FootView foot = new FootView(commands.stop);
-    views = List.of(weighting, chart, table, positions, brief, candidate, foot);
-    JTabbedPane middle = new JTabbedPane();
+    views = List.of(notice, weighting, chart, table, positions, brief, candidate, foot);
+    JPanel top = new JPanel(new BorderLayout());
+    top.add(commands.toolBar(), BorderLayout.NORTH);
+    top.add(notice.component(), BorderLayout.SOUTH);
+    Dimension screen = Toolkit.getDefaultToolkit().getScreenSize();
+    setSize(
+        Math.min(LARGEST.width, screen.width - 20), Math.min(LARGEST.height, screen.height - 40));
+    setJMenuBar(commands.menuBar());
+    add(top, BorderLayout.NORTH);
+    add(body(), BorderLayout.CENTER);
+    add(foot.component(), BorderLayout.SOUTH);
+    setName("workbench");
+    setTitle(Words.of("frame.title.empty"));
+    setIconImages(Emblem.images());
+    setLocationByPlatform(true);
+    setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
+    addWindowListener(new Closing());
+    session.listen(this::showSession);
+    showSession();
+  }
+
+  private JComponent body() {
     middle.setName("views");
     middle.addTab(Words.of("view.chart"), chart.component());
     middle.addTab(Words.of("view.table"), table.component());
@@ -46,30 +68,50 @@ final class WorkbenchFrame extends JFrame {
     middle.addTab(Words.of("view.brief"), brief.component());
     middle.setMinimumSize(new Dimension(300, 200));
     JSplitPane right = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, middle, candidate.component());
-    right.setResizeWeight(0.6);
+    right.setName("middle-split");
+    right.setResizeWeight(1);
+    right.setDividerLocation(
+        getWidth()
+            - weighting.component().getPreferredSize().width
+            - candidate.component().getPreferredSize().width
+            - 2 * right.getDividerSize());
+    right.setBorder(BorderFactory.createEmptyBorder());
     JSplitPane whole = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, weighting.component(), right);
-    whole.setDividerLocation(290);
-    setJMenuBar(commands.menuBar());
-    add(commands.toolBar(), BorderLayout.NORTH);
-    add(whole, BorderLayout.CENTER);
-    add(foot.component(), BorderLayout.SOUTH);
-    setName("workbench");
-    setSize(1500, 940);
-    setLocationByPlatform(true);
-    setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
-    addWindowListener(
-        new WindowAdapter() {
-          @Override
-          public void windowClosing(WindowEvent event) {
-            closeAfterAsking();
-          }
-        });
-    session.listen(this::showSession);
+    whole.setName("side-split");
+    whole.setBorder(BorderFactory.createEmptyBorder());
+    whole.setDividerLocation(weighting.component().getPreferredSize().width);
+    return whole;
+  }
+
+  /** The parts of the window that can be gone to by number. */
+  List<Commands.Place> places() {
+    return List.of(
+        new Commands.Place("place.chart", 1, () -> bring(0, chart.target())),
+        new Commands.Place("place.table", 2, () -> bring(1, table.target())),
+        new Commands.Place("place.positions", 3, () -> bring(2, positions.target())),
+        new Commands.Place("place.brief", 4, () -> bring(3, brief.target())),
+        new Commands.Place("place.figures", 5, () -> candidate.goTo(0)),
+        new Commands.Place("place.findings", 6, () -> candidate.goTo(1)),
+        new Commands.Place("place.explanation", 7, () -> candidate.goTo(2)),
+        new Commands.Place("place.weights", 8, () -> weighting.target().requestFocusInWindow()));
+  }
+
+  private void bring(int tab, JComponent target) {
+    middle.setSelectedIndex(tab);
+    target.requestFocusInWindow();
   }
 
   private void showSession() {
-    String mark = session.history().dirty() ? Words.of("frame.unsaved") : "";
-    setTitle(Words.of("frame.title", mark, session.study().title(), session.file().getFileName()));
+    session
+        .history()
+        .ifPresent(
+            history ->
+                setTitle(
+                    Words.of(
+                        "frame.title",
+                        history.dirty() ? Words.of("frame.unsaved") : "",
+                        history.current().title(),
+                        session.file().getFileName())));
     commands.show(session);
     views.forEach(view -> view.show(session));
   }
@@ -77,82 +119,45 @@ final class WorkbenchFrame extends JFrame {
   /** Changes between light and dark. */
   void dress(Appearance appearance) {
     appearance.apply();
-    FlatLaf.updateUI();
+    commands.show(appearance);
     chart.redraw();
-    candidate.redraw(session);
+    candidate.redraw();
+    showSession();
   }
 
   void chooseAndOpen() {
-    JFileChooser chooser = chooser();
-    if (mayLeave() && chooser.showOpenDialog(this) == JFileChooser.APPROVE_OPTION) {
-      open(chooser.getSelectedFile().toPath());
-    }
+    dialogs.chooseAndOpen();
+  }
+
+  void save() {
+    dialogs.save();
+  }
+
+  void saveAs() {
+    dialogs.saveAs();
   }
 
   /** Opens a study; what is wrong with it is said, and the one on screen stays. */
   void open(Path path) {
-    tried(() -> session.open(path));
-  }
-
-  void save() {
-    tried(session::save);
-  }
-
-  void saveAs() {
-    JFileChooser chooser = chooser();
-    chooser.setSelectedFile(session.file().toFile());
-    if (chooser.showSaveDialog(this) == JFileChooser.APPROVE_OPTION) {
-      Path chosen = chooser.getSelectedFile().toPath();
-      String name = chosen.getFileName().toString();
-      Path path =
-          name.endsWith(StudyFile.SUFFIX) ? chosen : chosen.resolveSibling(name + StudyFile.SUFFIX);
-      tried(() -> session.saveAs(path));
-    }
+    session.open(path, dialogs::refused);
   }
 
   void closeAfterAsking() {
-    if (mayLeave()) {
+    if (dialogs.mayLeave()) {
       dispose();
     }
   }
 
-  private boolean mayLeave() {
-    if (session.file() == null || !session.history().dirty()) {
-      return true;
+  /** Puts the keyboard on the chart at first, and asks before what is not saved is lost. */
+  private final class Closing extends WindowAdapter {
+    @Override
+    public void windowOpened(WindowEvent event) {
+      chart.target().requestFocusInWindow();
     }
-    int answer =
-        JOptionPane.showConfirmDialog(
-            this,
-            Words.of("dialog.unsaved"),
-            Words.of("dialog.unsaved.title"),
-            JOptionPane.YES_NO_CANCEL_OPTION);
-    if (answer == JOptionPane.YES_OPTION) {
-      save();
-      return !session.history().dirty();
-    }
-    return answer == JOptionPane.NO_OPTION;
-  }
 
-  private JFileChooser chooser() {
-    JFileChooser chooser = new JFileChooser();
-    if (session.file() != null) {
-      chooser.setCurrentDirectory(session.file().toAbsolutePath().getParent().toFile());
-    }
-    chooser.setFileFilter(new FileNameExtensionFilter(Words.of("dialog.choose-study"), "json"));
-    return chooser;
-  }
-
-  /** Work with files. */
-  private interface FileWork {
-    void run() throws IOException;
-  }
-
-  private void tried(FileWork work) {
-    try {
-      work.run();
-    } catch (IOException | DataException | IllegalArgumentException e) {
-      JOptionPane.showMessageDialog(
-          this, e.getMessage(), Words.of("dialog.failed.title"), JOptionPane.ERROR_MESSAGE);
+    @Override
+    public void windowClosing(WindowEvent event) {
+      closeAfterAsking();
     }
   }
 }

@@ -1,4 +1,4 @@
-package plyworth.workbench.desktop;
+package plyworth.workbench.chart;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -7,17 +7,20 @@ import java.awt.TexturePaint;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 
-/** The fill of a layer in a cross-section: a hue and a grain for each material family. */
-final class LayerFill {
+/**
+ * The fill of a layer wherever structures are drawn: a hue and a grain for each material family.
+ */
+public final class LayerFill {
 
   private static final int CELL = 6;
 
   private LayerFill() {}
 
-  static Paint of(String family) {
+  /** The fill of a layer whose material is of that family. */
+  public static Paint of(String family) {
     return switch (family) {
       case "paper" -> grain(new Color(0xD8, 0xC3, 0x9A), new Color(0xB0, 0x97, 0x66), 1);
-      case "aluminium-foil" -> grain(new Color(0xB9, 0xBF, 0xC8), new Color(0xE9, 0xED, 0xF2), 2);
+      case "aluminium-foil" -> grain(new Color(0x5E, 0x66, 0x70), new Color(0x8E, 0x97, 0xA2), 2);
       case "polyethylene" -> new Color(0x9C, 0xC4, 0xE4);
       case "polypropylene" -> grain(new Color(0x86, 0xB8, 0x9B), new Color(0xA9, 0xD3, 0xBA), 2);
       case "polyester" -> grain(new Color(0xC5, 0xA3, 0xC9), new Color(0xE0, 0xC8, 0xE3), 3);

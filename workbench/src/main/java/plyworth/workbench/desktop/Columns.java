@@ -1,0 +1,45 @@
+package plyworth.workbench.desktop;
+
+import java.awt.Component;
+import javax.swing.JTable;
+import javax.swing.table.TableColumn;
+
+/** Makes the columns of a table as wide as what stands in them. */
+final class Columns {
+
+  private static final int ROWS = 60;
+  private static final int ROOM = 2;
+
+  private Columns() {}
+
+  /**
+   * Fits every column.
+   *
+   * @param widest no column gets wider; longer texts are cut and shown in full by a tooltip
+   * @return the width of all columns
+   */
+  static int fit(JTable table, int widest) {
+    int sum = 0;
+    for (int c = 0; c < table.getColumnCount(); c++) {
+      int width = header(table, c);
+      for (int r = 0; r < Math.min(ROWS, table.getRowCount()); r++) {
+        Component cell = table.prepareRenderer(table.getCellRenderer(r, c), r, c);
+        width = Math.max(width, cell.getPreferredSize().width);
+      }
+      width = Math.min(widest, width + ROOM);
+      table.getColumnModel().getColumn(c).setPreferredWidth(width);
+      sum += width;
+    }
+    return sum;
+  }
+
+  private static int header(JTable table, int c) {
+    TableColumn column = table.getColumnModel().getColumn(c);
+    return table
+        .getTableHeader()
+        .getDefaultRenderer()
+        .getTableCellRendererComponent(table, column.getHeaderValue(), false, false, -1, c)
+        .getPreferredSize()
+        .width;
+  }
+}
