@@ -36,7 +36,8 @@ import plyworth.workbench.host.PluginCatalog;
 public final class SmallStudy {
 
   /** The plugins that come along. */
-  public static final PluginCatalog CATALOG = PluginCatalog.load(Path.of("target/plyworth/plugins"));
+  public static final PluginCatalog CATALOG =
+      PluginCatalog.load(Path.of("target/plyworth/plugins"));
 
   private static final String BASELINE =
       "ink-nc 1.8 g/m2 @gravure-solvent 45 % / kraft-paper 50 g/m2 / ldpe 12 um"
@@ -49,7 +50,10 @@ public final class SmallStudy {
   public static Study few() {
     return study(
         List.of(
-            position("Print", "ink-wb 1.4 g/m2 @flexo-water 45 %", "ink-nc 1.8 g/m2 @gravure-solvent 45 %"),
+            position(
+                "Print",
+                "ink-wb 1.4 g/m2 @flexo-water 45 %",
+                "ink-nc 1.8 g/m2 @gravure-solvent 45 %"),
             position("Outer web", "kraft-paper 40 g/m2", "kraft-paper 50 g/m2", "glassine 50 g/m2"),
             position("Bond", "nothing", "ldpe 12 um @extrusion-lamination"),
             position("Barrier web", "nothing", "aluminium-foil 7 um !bright-out", "bopp-met 18 um"),
@@ -66,7 +70,10 @@ public final class SmallStudy {
   public static Study many() {
     return study(
         List.of(
-            position("Print", "ink-wb 1.4 g/m2 @flexo-water 45 %", "ink-nc 1.8 g/m2 @gravure-solvent 45 %"),
+            position(
+                "Print",
+                "ink-wb 1.4 g/m2 @flexo-water 45 %",
+                "ink-nc 1.8 g/m2 @gravure-solvent 45 %"),
             position("Outer web", each("kraft-paper # g/m2", 40, 120)),
             position("Bond", each("ldpe # um @extrusion-lamination", 10, 40)),
             position("Barrier web", each("aluminium-foil # um !bright-out", 6, 30)),
@@ -94,8 +101,7 @@ public final class SmallStudy {
         positions,
         NeighbourRules.standard(),
         LayerNotation.readStructure(BASELINE),
-        List.of(
-            weighting("tea room", 3, 3, 1), weighting("cost-led", 1, 9, 1)),
+        List.of(weighting("tea room", 3, 3, 1), weighting("cost-led", 1, 9, 1)),
         "tea room",
         Map.of(),
         List.of(),
@@ -106,7 +112,8 @@ public final class SmallStudy {
         "An invented tea room on a ferry sells its own mint.");
   }
 
-  private static Weighting weighting(String name, double margin, double cost, double recyclability) {
+  private static Weighting weighting(
+      String name, double margin, double cost, double recyclability) {
     return new Weighting(
         name,
         Map.of(
