@@ -54,14 +54,23 @@ public final class SmallStudy {
                 "Print",
                 "ink-wb 1.4 g/m2 @flexo-water 45 %",
                 "ink-nc 1.8 g/m2 @gravure-solvent 45 %"),
-            position("Outer web", "kraft-paper 40 g/m2", "kraft-paper 50 g/m2", "glassine 50 g/m2"),
+            position(
+                "Outer web",
+                "kraft-paper 40 g/m2",
+                "kraft-paper 45 g/m2",
+                "kraft-paper 50 g/m2",
+                "kraft-paper 60 g/m2",
+                "glassine 50 g/m2"),
             position("Bond", "nothing", "ldpe 12 um @extrusion-lamination"),
             position("Barrier web", "nothing", "aluminium-foil 7 um !bright-out", "bopp-met 18 um"),
             position("Inner bond", "nothing", "adhesive-pu-solventless 1.8 g/m2 @solventless"),
             position(
                 "Sealant",
+                "ldpe 15 um @extrusion-coating",
                 "ldpe 20 um @extrusion-coating",
                 "ldpe 25 um @extrusion-coating",
+                "ldpe 30 um @extrusion-coating",
+                "eaa 20 um @extrusion-coating",
                 "eaa 25 um @extrusion-coating",
                 "mlldpe 30 um")));
   }

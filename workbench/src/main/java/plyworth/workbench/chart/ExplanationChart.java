@@ -35,7 +35,7 @@ public final class ExplanationChart {
     BarRenderer renderer = new BarRenderer();
     renderer.setBarPainter(new StandardBarPainter());
     renderer.setShadowVisible(false);
-    renderer.setSeriesPaint(0, PartPaint.hue(0));
+    renderer.setSeriesPaint(0, PartPaint.hue(2));
     CategoryAxis names = new CategoryAxis();
     names.setTickLabelFont(theme.font());
     names.setTickLabelPaint(theme.text());
@@ -68,7 +68,7 @@ public final class ExplanationChart {
         points.add(series.x().get(i), series.y().get(i));
       }
       data.addSeries(points);
-      renderer.setSeriesPaint(s, PartPaint.hue(s == 0 ? 4 : s));
+      renderer.setSeriesPaint(s, PartPaint.hue(s + 1));
       renderer.setSeriesStroke(
           s,
           new BasicStroke(

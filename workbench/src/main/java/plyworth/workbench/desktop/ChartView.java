@@ -137,7 +137,9 @@ final class ChartView implements View {
     if (ranked == null) {
       shown = null;
       empty.setText(nothing(now));
+      cards.show(panel, "empty");
     } else {
+      boolean first = shown == null;
       boolean other = ranked != shown;
       shown = ranked;
       if (other) {
@@ -148,8 +150,11 @@ final class ChartView implements View {
         marked = mark;
         redraw();
       }
+      cards.show(panel, "chart");
+      if (first && panel.isShowing()) {
+        chart.requestFocusInWindow();
+      }
     }
-    cards.show(panel, ranked == null ? "empty" : "chart");
   }
 
   private static String nothing(Session now) {

@@ -11,6 +11,7 @@ import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.SwingConstants;
 import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.table.TableColumn;
 
 /** Every figure of a structure with its range, beside today's. */
 final class FiguresPanel {
@@ -58,6 +59,10 @@ final class FiguresPanel {
     int row = table.getSelectedRow();
     table.setModel(new FigureRows(detail));
     Columns.fit(table, WIDEST);
+    for (int c = 1; c < table.getColumnCount(); c++) {
+      TableColumn column = table.getColumnModel().getColumn(c);
+      column.setMinWidth(column.getPreferredWidth());
+    }
     if (row >= 0 && row < table.getRowCount()) {
       table.setRowSelectionInterval(row, row);
     }

@@ -64,7 +64,7 @@ final class NoticeView implements View {
     dangling.stream()
         .flatMap(d -> d.plugin().stream())
         .distinct()
-        .map(plugin -> Words.of("notice.missing-plugin", plugin))
+        .map(plugin -> Words.of("notice.missing-plugin", plugin, session.plugins()))
         .forEach(notices::add);
     dangling.stream()
         .filter(d -> d.plugin().isEmpty())

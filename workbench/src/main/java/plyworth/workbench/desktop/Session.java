@@ -234,6 +234,11 @@ final class Session {
     changed();
   }
 
+  /** Where plugins are looked for. */
+  Path plugins() {
+    return installed.folder();
+  }
+
   Path file() {
     return file;
   }

@@ -6,6 +6,7 @@ import java.awt.Dimension;
 import java.awt.Insets;
 import java.awt.LayoutManager;
 import java.awt.Rectangle;
+import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.Scrollable;
@@ -38,7 +39,7 @@ final class StackPanel extends JPanel implements Scrollable {
     words.setEditable(false);
     words.setFocusable(false);
     words.setOpaque(false);
-    words.setBorder(null);
+    words.setBorder(BorderFactory.createEmptyBorder());
     words.setFont(UIManager.getFont("Label.font").deriveFont(style));
     return words;
   }

@@ -84,6 +84,8 @@ final class WeightingView implements View {
   public void show(Session now) {
     session = now;
     showing = true;
+    choice.setEnabled(now.study().isPresent());
+    all.setEnabled(now.ranked().isPresent());
     now.study().ifPresent(this::showChoice);
     now.ranked().ifPresent(ranked -> showRows(ranked, now.study().orElseThrow()));
     showing = false;

@@ -148,13 +148,8 @@ final class WorkbenchFrame extends JFrame {
     }
   }
 
-  /** Puts the keyboard on the chart at first, and asks before what is not saved is lost. */
+  /** Asks before what is not saved is lost. */
   private final class Closing extends WindowAdapter {
-    @Override
-    public void windowOpened(WindowEvent event) {
-      chart.target().requestFocusInWindow();
-    }
-
     @Override
     public void windowClosing(WindowEvent event) {
       closeAfterAsking();

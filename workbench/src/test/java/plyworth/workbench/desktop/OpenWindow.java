@@ -1,0 +1,197 @@
+package plyworth.workbench.desktop;
+
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
+import java.awt.Rectangle;
+import java.awt.Window;
+import java.awt.event.KeyEvent;
+import java.nio.file.Path;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Function;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JDialog;
+import javax.swing.JFileChooser;
+import javax.swing.JLabel;
+import javax.swing.JTable;
+import javax.swing.RepaintManager;
+import javax.swing.SwingUtilities;
+import javax.swing.text.JTextComponent;
+import org.jfree.chart.ChartPanel;
+import plyworth.workbench.host.PluginCatalog;
+
+/** A real window on a study, with a hand to work it; closing it checks the event thread. */
+final class OpenWindow implements AutoCloseable {
+
+  final Hand hand = new Hand();
+  final WorkbenchFrame frame;
+  private final EventThreadGuard guard = new EventThreadGuard();
+  private final RepaintManager before;
+
+  private OpenWindow(Path study, PluginCatalog catalog) {
+    before = RepaintManager.currentManager(null);
+    AtomicReference<WorkbenchFrame> opened = new AtomicReference<>();
+    Screen.on(
+        () -> {
+          RepaintManager.setCurrentManager(guard);
+          opened.set(Desktop.show(study, catalog, Appearance.LIGHT));
+          return null;
+        });
+    frame = opened.get();
+  }
+
+  /** Opens a study and waits for its ranking and everything about the first. */
+  static OpenWindow ranked(Path study, PluginCatalog catalog) {
+    OpenWindow window = opened(study, catalog);
+    window.awaitRest();
+    return window;
+  }
+
+  /** Opens a study and waits for nothing. */
+  static OpenWindow opened(Path study, PluginCatalog catalog) {
+    return new OpenWindow(study, catalog);
+  }
+
+  /** Waits until nothing is worked on any more. */
+  void awaitRest() {
+    Screen.await("the figures have ranges", () -> ready());
+  }
+
+  private boolean ready() {
+    return text("status", JLabel.class, JLabel::getText).contains("candidates:")
+        && Screen.find("figures", JTable.class)
+            .filter(t -> t.getRowCount() > 0)
+            .filter(t -> !t.getValueAt(0, 3).equals("…"))
+            .isPresent();
+  }
+
+  <C extends JComponent> String text(String name, Class<C> type, Function<C, String> text) {
+    return Screen.on(() -> Screen.find(name, type).map(text).orElse(""));
+  }
+
+  String title() {
+    return Screen.on(frame::getTitle);
+  }
+
+  String status() {
+    return text("status", JLabel.class, JLabel::getText);
+  }
+
+  String head() {
+    return text("candidate-head", JLabel.class, JLabel::getText);
+  }
+
+  String notice() {
+    return text("notice", JTextComponent.class, JTextComponent::getText);
+  }
+
+  /** What a message on screen says, waited for. */
+  String refusal() {
+    JTextComponent message = Screen.get("dialog-text", JTextComponent.class);
+    Screen.await(
+        "the message has the keyboard",
+        () -> hasKeyboard(SwingUtilities.getWindowAncestor(message)));
+    return Screen.on(() -> message.getText());
+  }
+
+  /** Closes the message by Enter. */
+  void understand() {
+    hand.key(KeyEvent.VK_ENTER);
+    Screen.await(
+        "the message is gone", () -> Screen.find("dialog-text", JTextComponent.class).isEmpty());
+  }
+
+  ChartPanel chart() {
+    return Screen.get("ranking-chart", ChartPanel.class);
+  }
+
+  /** The structure of a row of the table behind the chart. */
+  String tableCell(int row, int column) {
+    return Screen.on(
+        () -> Screen.get("ranking-table", JTable.class).getValueAt(row, column).toString());
+  }
+
+  /** Strikes a key with the menu key, once the window has the keyboard. */
+  void shortcut(int key, int... more) {
+    takeKeyboard();
+    Screen.await("the window has the keyboard", () -> hasKeyboard(frame));
+    hand.menuKey(key, more);
+  }
+
+  /** Without a window manager nobody gives the keyboard back when a dialog closes. */
+  private void takeKeyboard() {
+    Screen.on(
+        () -> {
+          Component last = frame.getMostRecentFocusOwner();
+          if (!hasKeyboard(frame)) {
+            (last == null ? frame : last).requestFocus();
+          }
+          return last;
+        });
+  }
+
+  private static boolean hasKeyboard(Window window) {
+    KeyboardFocusManager focus = KeyboardFocusManager.getCurrentKeyboardFocusManager();
+    return focus.getFocusedWindow() == window && focus.getFocusOwner() != null;
+  }
+
+  /** Puts the keyboard on a part by its number. */
+  void goTo(int place) {
+    shortcut(KeyEvent.VK_0 + place);
+  }
+
+  /** Chooses a file in the dialog that is open, by Enter. */
+  void choose(Path path) {
+    JFileChooser chooser = Screen.get("files", JFileChooser.class);
+    Screen.on(
+        () -> {
+          chooser.setSelectedFile(path.toFile());
+          return null;
+        });
+    Screen.await("the file is chosen", () -> path.toFile().equals(chooser.getSelectedFile()));
+    Screen.await(
+        "the dialog has the keyboard",
+        () -> hasKeyboard(SwingUtilities.getWindowAncestor(chooser)));
+    hand.key(KeyEvent.VK_ENTER);
+  }
+
+  /** Says yes, no or cancel to the question on screen. */
+  void answer(String label) {
+    Screen.await(label + " is offered", () -> button(label) != null);
+    JButton button = Screen.on(() -> button(label));
+    hand.click(button);
+    Screen.await("the question is gone", () -> !button.isShowing());
+  }
+
+  private static JButton button(String label) {
+    for (Window window : Window.getWindows()) {
+      if (window.isShowing() && window instanceof JDialog) {
+        for (Component part : Screen.all(window)) {
+          if (part instanceof JButton button && label.equals(button.getText())) {
+            return button;
+          }
+        }
+      }
+    }
+    return null;
+  }
+
+  void picture(String name) {
+    Screen.keep(name, hand.picture(Screen.on(() -> new Rectangle(frame.getBounds()))));
+  }
+
+  @Override
+  public void close() {
+    Screen.on(
+        () -> {
+          for (Window window : Window.getWindows()) {
+            window.dispose();
+          }
+          RepaintManager.setCurrentManager(before);
+          return SwingUtilities.isEventDispatchThread();
+        });
+    if (!guard.violations().isEmpty()) {
+      throw new AssertionError("changed off the event thread: " + guard.violations());
+    }
+  }
+}
