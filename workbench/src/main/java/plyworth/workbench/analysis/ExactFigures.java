@@ -3,7 +3,6 @@ package plyworth.workbench.analysis;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import plyworth.shared.scoring.Assessment;
-import plyworth.workbench.host.BoundCriterion;
 import plyworth.workbench.host.BoundPlugins;
 import plyworth.workbench.ranking.ExactScores;
 
@@ -30,12 +29,8 @@ final class ExactFigures implements ExactScores {
   private double[] score(long path) {
     BoundPlugins bound = compiled.prepared().bound();
     Map<String, Assessment> assessments = bound.score(compiled.paths().structure(path));
-    return bound.criteria().stream().mapToDouble(c -> figure(bound, assessments, c)).toArray();
-  }
-
-  private static double figure(
-      BoundPlugins bound, Map<String, Assessment> assessments, BoundCriterion criterion) {
-    String plugin = bound.plugins().get(criterion.plugin()).id();
-    return assessments.get(plugin).figure(criterion.criterion().id());
+    return bound.criteria().stream()
+        .mapToDouble(c -> bound.outcome(assessments, c).orUnknown())
+        .toArray();
   }
 }

@@ -51,22 +51,15 @@ public final class Ranges {
           BoundPlugins.bind(prepared.catalog(), prepared.study(), Draw.random(seed + i));
       Map<String, Assessment> drawn = bound.score(structure);
       for (BoundCriterion criterion : bound.criteria()) {
-        samples.get(criterion.id())[i] = figure(bound, drawn, criterion);
+        samples.get(criterion.id())[i] = bound.outcome(drawn, criterion).orUnknown();
       }
     }
     Map<String, Range> ranges = new LinkedHashMap<>();
     for (BoundCriterion criterion : prepared.bound().criteria()) {
-      double middle = figure(prepared.bound(), typical, criterion);
+      double middle = prepared.bound().outcome(typical, criterion).orUnknown();
       ranges.put(criterion.id(), range(middle, samples.get(criterion.id())));
     }
     return ranges;
-  }
-
-  private static double figure(
-      BoundPlugins bound, Map<String, Assessment> assessments, BoundCriterion criterion) {
-    return assessments
-        .get(bound.plugins().get(criterion.plugin()).id())
-        .figure(criterion.criterion().id());
   }
 
   private static Range range(double typical, double[] samples) {

@@ -1,6 +1,7 @@
 package plyworth.workbench.analysis;
 
 import java.util.List;
+import java.util.function.Function;
 import plyworth.shared.structure.Structure;
 import plyworth.shared.study.Study;
 import plyworth.workbench.ranking.ExactScores;
@@ -41,15 +42,38 @@ public record Ranked(
   public static Ranked of(Scored scored, int k) {
     ExactScores exact = new ExactFigures(scored.compiled());
     Ranker ranker = new Ranker(scored.table(), exact);
-    return of(scored, scored.compiled().prepared().study(), ranker, exact, k);
+    Study study = scored.compiled().prepared().study();
+    return of(
+        scored,
+        study,
+        ranker,
+        exact,
+        k,
+        model -> Sheet.of(scored.compiled(), model, study.baseline()));
   }
 
   /** Ranks again under a changed study; the scores stay. */
   public Ranked again(Study changed, int k) {
-    return of(scored, changed, ranker, exact, k);
+    boolean sameBaseline = changed.baseline().equals(baseline.structure());
+    return of(
+        scored,
+        changed,
+        ranker,
+        exact,
+        k,
+        model ->
+            sameBaseline
+                ? baseline.under(model)
+                : Sheet.of(scored.compiled(), model, changed.baseline()));
   }
 
-  private static Ranked of(Scored scored, Study study, Ranker ranker, ExactScores exact, int k) {
+  private static Ranked of(
+      Scored scored,
+      Study study,
+      Ranker ranker,
+      ExactScores exact,
+      int k,
+      Function<ValueModel, Sheet> baseline) {
     Stopwatch watch = new Stopwatch();
     ValueModel model = ValueModel.of(scored.table().criteria(), study, study.activeWeighting());
     Ranking ranking = ranker.refine(model, k);
@@ -58,8 +82,7 @@ public record Ranked(
         ranking.best().stream()
             .map(c -> new RankedCandidate(c.path(), model.value(exact.figures(c.path()))))
             .toList();
-    Sheet baseline = Sheet.of(scored.compiled(), model, study.baseline());
-    return new Ranked(scored, study, ranker, exact, ranking, best, baseline, seconds);
+    return new Ranked(scored, study, ranker, exact, ranking, best, baseline.apply(model), seconds);
   }
 
   /**

@@ -9,7 +9,7 @@ import plyworth.shared.scoring.Finding;
 import plyworth.shared.scoring.Outcome;
 import plyworth.shared.structure.Structure;
 import plyworth.workbench.engine.Objection;
-import plyworth.workbench.host.BoundCriterion;
+import plyworth.workbench.host.BoundPlugins;
 import plyworth.workbench.ranking.Group;
 import plyworth.workbench.ranking.Valuation;
 import plyworth.workbench.ranking.ValueModel;
@@ -36,27 +36,39 @@ public record Sheet(
 
   /** Scores a structure, on offer or not. */
   public static Sheet of(Compiled compiled, ValueModel model, Structure structure) {
-    Map<String, Assessment> assessments = compiled.prepared().bound().score(structure);
-    List<Outcome> outcomes =
-        compiled.prepared().bound().criteria().stream()
-            .map(c -> outcome(compiled, assessments, c))
-            .toList();
-    double[] figures = outcomes.stream().mapToDouble(Outcome::orUnknown).toArray();
-    boolean blocked = assessments.values().stream().anyMatch(Assessment::blocked);
-    return new Sheet(
+    BoundPlugins bound = compiled.prepared().bound();
+    Map<String, Assessment> assessments = bound.score(structure);
+    return valued(
         structure,
         compiled.paths().pathOf(structure),
         compiled.objections(structure),
         assessments,
+        bound.criteria().stream().map(c -> bound.outcome(assessments, c)).toList(),
+        model);
+  }
+
+  /** The same scores under another value model over the same criteria. */
+  public Sheet under(ValueModel model) {
+    return valued(structure, path, objections, assessments, outcomes, model);
+  }
+
+  private static Sheet valued(
+      Structure structure,
+      OptionalLong path,
+      List<Objection> objections,
+      Map<String, Assessment> assessments,
+      List<Outcome> outcomes,
+      ValueModel model) {
+    double[] figures = outcomes.stream().mapToDouble(Outcome::orUnknown).toArray();
+    boolean blocked = assessments.values().stream().anyMatch(Assessment::blocked);
+    return new Sheet(
+        structure,
+        path,
+        objections,
+        assessments,
         outcomes,
         model.value(figures),
         model.group(figures, blocked));
-  }
-
-  private static Outcome outcome(
-      Compiled compiled, Map<String, Assessment> assessments, BoundCriterion criterion) {
-    String plugin = compiled.prepared().bound().plugins().get(criterion.plugin()).id();
-    return assessments.get(plugin).outcomes().get(criterion.criterion().id());
   }
 
   /** Whether it is among the candidates of the study. */

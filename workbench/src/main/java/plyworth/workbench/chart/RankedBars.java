@@ -73,11 +73,7 @@ public final class RankedBars {
     List<String> names = new ArrayList<>();
     for (int c : counting) {
       BoundCriterion criterion = criteria.get(c).criterion();
-      String title =
-          Sentences.of(
-              bound.plugins().get(criterion.plugin()).plugin(),
-              criterion.criterion().title(),
-              locale);
+      String title = Sentences.of(bound.plugin(criterion), criterion.criterion().title(), locale);
       names.add(names.contains(title) ? title + " (" + criterion.id() + ")" : title);
     }
     return names;

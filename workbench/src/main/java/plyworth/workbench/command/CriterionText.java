@@ -57,6 +57,6 @@ final class CriterionText {
   }
 
   static ScoringPlugin plugin(Ranked ranked, BoundCriterion criterion) {
-    return ranked.scored().compiled().prepared().bound().plugins().get(criterion.plugin()).plugin();
+    return ranked.scored().compiled().prepared().bound().plugin(criterion);
   }
 }

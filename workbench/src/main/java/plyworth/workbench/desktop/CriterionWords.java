@@ -59,11 +59,10 @@ final class CriterionWords {
   }
 
   static String unit(BoundCriterion criterion) {
-    String unit = criterion.criterion().unit();
-    return unit.equals("1") ? "" : UnitText.of(unit);
+    return UnitText.of(criterion.criterion().unit());
   }
 
   private static ScoringPlugin plugin(Ranked ranked, BoundCriterion criterion) {
-    return ranked.scored().compiled().prepared().bound().plugins().get(criterion.plugin()).plugin();
+    return ranked.scored().compiled().prepared().bound().plugin(criterion);
   }
 }

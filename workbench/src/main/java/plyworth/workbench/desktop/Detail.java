@@ -47,7 +47,7 @@ record Detail(
 
   /** The same in a new ranking of the same scores. */
   Detail in(Ranked again) {
-    Sheet moved = again.sheet(sheet.structure());
+    Sheet moved = sheet.under(again.ranking().model());
     return new Detail(again, moved, rank(again, moved), explanations, ranges);
   }
 

@@ -15,6 +15,7 @@ import plyworth.shared.scoring.Assessment;
 import plyworth.shared.scoring.Draw;
 import plyworth.shared.scoring.Explanation;
 import plyworth.shared.scoring.Figure;
+import plyworth.shared.scoring.Outcome;
 import plyworth.shared.scoring.Parameter;
 import plyworth.shared.scoring.ScoringContext;
 import plyworth.shared.scoring.ScoringPlugin;
@@ -102,6 +103,17 @@ public record BoundPlugins(
   /** The criterion of a full id. */
   public Optional<BoundCriterion> criterion(String id) {
     return criteria.stream().filter(c -> c.id().equals(id)).findFirst();
+  }
+
+  /** The plugin that a criterion belongs to. */
+  public ScoringPlugin plugin(BoundCriterion criterion) {
+    return plugins.get(criterion.plugin()).plugin();
+  }
+
+  /** What came out for a criterion in the assessments of {@link #score}. */
+  public Outcome outcome(Map<String, Assessment> assessments, BoundCriterion criterion) {
+    String plugin = plugins.get(criterion.plugin()).id();
+    return assessments.get(plugin).outcomes().get(criterion.criterion().id());
   }
 
   /**
