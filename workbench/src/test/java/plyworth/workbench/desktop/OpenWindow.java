@@ -57,8 +57,11 @@ final class OpenWindow implements AutoCloseable {
     Screen.await("the figures have ranges", () -> ready());
   }
 
+  /** The figures of a study opened before stand until those of the new one are there. */
   private boolean ready() {
     return text("status", JLabel.class, JLabel::getText).contains("candidates:")
+        && !head().equals(Words.of("candidate.none"))
+        && !head().equals(Words.of("candidate.waiting"))
         && Screen.find("figures", JTable.class)
             .filter(t -> t.getRowCount() > 0)
             .filter(t -> !t.getValueAt(0, 3).equals("…"))
