@@ -36,6 +36,11 @@ record FillingCycle(double feedS, double heldS, double otherS, double fillLimit)
         : 2 * Math.sqrt(length / acceleration);
   }
 
+  /** The same cycle with the jaws shut for another time. */
+  FillingCycle held(double seconds) {
+    return new FillingCycle(feedS, seconds, otherS, fillLimit);
+  }
+
   /** Packs a minute if filling did not limit. */
   double unlimited() {
     return 60 / (feedS + heldS + otherS);

@@ -42,12 +42,12 @@ final class MachinabilityLayerwise implements Layerwise {
   private final Judge judge;
 
   MachinabilityLayerwise(
-      ScoringContext context, Settings settings, Attack attack, SealantGauge gauge) {
+      ScoringContext context, Settings settings, Attack attack, SealantGauge gauge, Judge judge) {
     this.context = context;
     this.settings = settings;
     this.attack = attack;
     this.gauge = gauge;
-    this.judge = new Judge(settings, attack);
+    this.judge = judge;
   }
 
   @Override
@@ -79,16 +79,20 @@ final class MachinabilityLayerwise implements Layerwise {
 
   @Override
   public void finish(Block block) {
-    for (int i = 0; i < block.size; i++) {
-      LaminateState state = read(block.states, i);
-      Verdict verdict = judge.verdict(state);
-      double[] figures = figures(state, verdict);
-      for (int c = 0; c < figures.length; c++) {
-        block.low[c][i] = figures[c];
-      }
-      block.blocked[i] = verdict.blocked();
-      block.provided[0][i] = verdict.packs();
+    SealTile tile = judge.tile();
+    for (int from = 0; from < block.size; from += SeriesColumns.ROWS) {
+      int count = Math.min(SeriesColumns.ROWS, block.size - from);
+      tile.read(block.states, from, count);
+      judge.judge(tile, count);
+      System.arraycopy(tile.dwell, 0, block.low[0], from, count);
+      System.arraycopy(tile.window, 0, block.low[1], from, count);
+      System.arraycopy(tile.packs, 0, block.low[3], from, count);
+      System.arraycopy(tile.attackClass, 0, block.low[5], from, count);
+      System.arraycopy(tile.packs, 0, block.provided[0], from, count);
+      System.arraycopy(tile.blocked, 0, block.blocked, from, count);
     }
+    System.arraycopy(block.states[BENDING + 2], 0, block.low[2], 0, block.size);
+    System.arraycopy(block.states[BENDING], 0, block.low[4], 0, block.size);
   }
 
   @Override
@@ -104,31 +108,10 @@ final class MachinabilityLayerwise implements Layerwise {
   }
 
   /** The figures in the order of {@link Criteria#ALL}. */
-  static double[] figures(LaminateState state, Verdict verdict) {
+  static double[] figures(double tensile, double bending, Verdict verdict) {
     return new double[] {
-      verdict.dwellS(),
-      verdict.windowK(),
-      state.bending(),
-      verdict.packs(),
-      state.tensile(),
-      verdict.attackClass()
+      verdict.dwellS(), verdict.windowK(), bending, verdict.packs(), tensile, verdict.attackClass()
     };
-  }
-
-  private static LaminateState read(double[][] states, int i) {
-    double web = states[WEB_LIMIT][i];
-    double inner = states[INNER_ATTACKS][i];
-    return new LaminateState(
-        states[BENDING][i],
-        states[BENDING + 2][i],
-        Wall.read(states, HEAT, i),
-        states[INITIATION][i],
-        states[UPPER_LIMIT][i],
-        Math.min(
-            states[FACE_LIMIT][i],
-            web == Double.NEGATIVE_INFINITY ? Double.POSITIVE_INFINITY : web),
-        states[SEALANT + 2][i],
-        (long) states[ATTACKS][i] | (long) inner);
   }
 
   private static boolean settled(BoundsBlock block, int i) {
@@ -141,9 +124,11 @@ final class MachinabilityLayerwise implements Layerwise {
   }
 
   private void settle(BoundsBlock block, int i) {
-    LaminateState state = read(block.stateLow, i);
-    Verdict verdict = judge.verdict(state);
-    double[] figures = figures(state, verdict);
+    SealTile tile = judge.tile();
+    tile.read(block.stateLow, i, 1);
+    judge.judge(tile, 1);
+    Verdict verdict = tile.verdict(0);
+    double[] figures = figures(block.stateLow[BENDING][i], block.stateLow[BENDING + 2][i], verdict);
     for (int c = 0; c < figures.length; c++) {
       block.low[c][i] = figures[c];
       block.high[c][i] = figures[c];

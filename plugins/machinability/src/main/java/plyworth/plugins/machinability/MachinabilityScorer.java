@@ -25,6 +25,7 @@ import plyworth.shared.structure.Structure;
  * @param attack the rules for those
  * @param gauge how thick the sealant must be
  * @param band what the machine type takes
+ * @param judge what turns states into figures
  */
 record MachinabilityScorer(
     ScoringContext context,
@@ -32,18 +33,22 @@ record MachinabilityScorer(
     Set<Agent> agents,
     Attack attack,
     SealantGauge gauge,
-    MachineBand band)
+    MachineBand band,
+    Judge judge)
     implements Scorer {
 
   static MachinabilityScorer of(ScoringContext context) {
     Set<Agent> agents = Agent.in(context.brief().product());
+    Settings settings = Settings.of(context);
+    Attack attack = Attack.by(agents);
     return new MachinabilityScorer(
         context,
-        Settings.of(context),
+        settings,
         agents,
-        Attack.by(agents),
+        attack,
         SealantGauge.of(context.brief().pack().format(), agents),
-        MachineBand.of(context.brief().pack().format()));
+        MachineBand.of(context.brief().pack().format()),
+        new Judge(settings, attack));
   }
 
   @Override
@@ -55,7 +60,7 @@ record MachinabilityScorer(
   public Assessment score(Structure structure, Map<Figure, Double> needed) {
     LaminateState state = state(structure);
     Verdict verdict = verdict(state);
-    double[] figures = MachinabilityLayerwise.figures(state, verdict);
+    double[] figures = MachinabilityLayerwise.figures(state.tensile(), state.bending(), verdict);
     Missing missing = new Missing(structure, context);
     Map<String, Outcome> outcomes = new LinkedHashMap<>();
     for (int i = 0; i < figures.length; i++) {
@@ -75,7 +80,7 @@ record MachinabilityScorer(
 
   @Override
   public Optional<Layerwise> layerwise() {
-    return Optional.of(new MachinabilityLayerwise(context, settings, attack, gauge));
+    return Optional.of(new MachinabilityLayerwise(context, settings, attack, gauge, judge));
   }
 
   LaminateState state(Structure structure) {
@@ -83,7 +88,7 @@ record MachinabilityScorer(
   }
 
   Verdict verdict(LaminateState state) {
-    return new Judge(settings, attack).verdict(state);
+    return judge.verdict(state);
   }
 
   List<LayerFigures> layers(Structure structure) {

@@ -37,7 +37,7 @@ final class SealExplanation {
   }
 
   List<Section> sections() {
-    boolean known = !Double.isNaN(settings.plain(state.wall()).p1());
+    boolean known = !Double.isNaN(settings.plain(state.wall()).slowest());
     return known ? List.of(zones(), warming()) : List.of();
   }
 
@@ -67,12 +67,13 @@ final class SealExplanation {
   /** One zone as the thickest, with the hottest jaws of the plain zone. */
   private List<Object> zone(String name, SealZone zone, boolean sameWay) {
     Sealing sealing = new Sealing(settings);
-    HeatingCurve curve =
-        HeatingCurve.of(SealStack.of(state.wall(), settings.contact(), zone, sameWay));
+    HeatingCurve curve = HeatingCurve.of(state.wall(), settings.contact(), zone, sameWay);
     double coolest =
         sealing.jawFor(sealing.target(state.initiation()), curve.remaining(machine.dwellS()));
+    boolean counts =
+        zone == machine.zone() && (zone != SealZone.ONE_ON_TWO || sameWay == settings.sameWayLap());
     return List.of(
-        name,
+        counts ? name + " (the zone that counts here)" : name,
         sealing.dwell(curve, state.initiation()),
         coolest,
         verdict.hottestC(),
@@ -81,7 +82,7 @@ final class SealExplanation {
 
   private Section warming() {
     HeatingCurve slow = settings.thickest(state.wall());
-    double duration = Math.max(1.2 * machine.dwellS(), 2.5 / slow.p1());
+    double duration = Math.max(1.2 * machine.dwellS(), 2.5 / slow.slowest());
     List<Series> series = new ArrayList<>();
     series.add(course("curve.plain", SealZone.ONE_ON_ONE, duration));
     if (machine.zone() != SealZone.ONE_ON_ONE) {

@@ -5,15 +5,37 @@ import plyworth.shared.brief.Machine.SealZone;
 /**
  * How the seal interface between two hot jaws follows them: the ratio of two power series in the
  * Laplace variable, interface temperature over jaw temperature, both above the starting
- * temperature.
- *
- * @param numerator numerator
- * @param denominator denominator, with the same constant term
+ * temperature. One ratio for each row of a tile.
  */
-record SealStack(double[] numerator, double[] denominator) {
+final class SealStack {
+
+  private final SeriesColumns one = SeriesColumns.one();
+  private final SeriesColumns nearA = new SeriesColumns();
+  private final SeriesColumns nearB = new SeriesColumns();
+  private final SeriesColumns firstA = new SeriesColumns();
+  private final SeriesColumns firstB = new SeriesColumns();
+  private final SeriesColumns farA = new SeriesColumns();
+  private final SeriesColumns farB = new SeriesColumns();
+  private final SeriesColumns bothA = new SeriesColumns();
+  private final SeriesColumns bothD = new SeriesColumns();
+  private final SeriesColumns above = new SeriesColumns();
+  private final SeriesColumns below = new SeriesColumns();
+  private SeriesColumns numerator;
+  private SeriesColumns denominator;
+
+  /** Numerators of the ratios, with the same constant term as the denominators. */
+  SeriesColumns numerator() {
+    return numerator;
+  }
+
+  /** Denominators of the ratios. */
+  SeriesColumns denominator() {
+    return denominator;
+  }
 
   /**
-   * The laminates between the jaws where the seal is thickest.
+   * Stacks the laminates that lie between the jaws. Contact adds its resistance r outside: a + r·c,
+   * b + r·d.
    *
    * <ul>
    *   <li>One on one: half the stack, insulated at the interface: 1 / a.
@@ -24,24 +46,53 @@ record SealStack(double[] numerator, double[] denominator) {
    *       p_b·q_a).
    * </ul>
    *
-   * @param web transfer matrix of the laminate, outside to inside
-   * @param contact contact resistance between jaw and web, m²·K/W
+   * <p>The determinant a·d − b·c of a wall is 1, which saves half the products: a·d + b·c = 2·a·d −
+   * 1.
+   *
+   * @param web transfer matrices of the laminates, outside to inside
+   * @param contact contact resistance between jaw and web, m²·K/W; 0 for perfect contact
    * @param zone how many laminates
    * @param sameWay in one on two, whether both webs of the thicker side lie the same way up, as in
    *     a plain lap, instead of face to face
+   * @return this
    */
-  static SealStack of(Wall web, double contact, SealZone zone, boolean sameWay) {
-    Wall near = web.behindContact(contact);
-    return switch (zone) {
-      case ONE_ON_ONE -> new SealStack(Series.one(), near.a());
-      case ONE_ON_THREE ->
-          new SealStack(web.d(), Series.products(near.a(), web.d(), near.b(), web.c()));
-      case ONE_ON_TWO -> {
-        Wall first = (sameWay ? web : web.turned()).behindContact(contact);
-        double[] a = Series.products(first.a(), web.a(), first.b(), web.c());
-        double[] b = Series.products(first.a(), web.b(), first.b(), web.d());
-        yield new SealStack(Series.sum(b, 1, near.b()), Series.products(a, near.b(), b, near.a()));
+  SealStack pile(Walls web, double contact, SealZone zone, boolean sameWay) {
+    nearA.sum(web.a(), contact, web.c());
+    switch (zone) {
+      case ONE_ON_ONE -> be(one, nearA);
+      case ONE_ON_THREE -> {
+        bothD.sum(web.d(), 1, web.d());
+        below.product(bothD, nearA, 1);
+        be(web.d(), below);
       }
-    };
+      case ONE_ON_TWO -> {
+        nearB.sum(web.b(), contact, web.d());
+        pileTwo(web, sameWay ? web : web.turned(), contact);
+        above.sum(farB, 1, nearB);
+        below.product(farA, nearB, 0);
+        below.addProduct(farB, nearA);
+        be(above, below);
+      }
+    }
+    return this;
+  }
+
+  /**
+   * The upper row of the matrix of two webs behind a contact, the outer one like the inner or
+   * turned: its a is (a + outer d)·(outer a behind the contact) − 1, its b (d + outer a)·(outer b
+   * behind the contact) − r. Both follow from the determinant 1.
+   */
+  private void pileTwo(Walls web, Walls outer, double contact) {
+    firstA.sum(outer.a(), contact, outer.c());
+    firstB.sum(outer.b(), contact, outer.d());
+    bothA.sum(web.a(), 1, outer.d());
+    bothD.sum(web.d(), 1, outer.a());
+    farA.product(bothA, firstA, 1);
+    farB.product(bothD, firstB, contact);
+  }
+
+  private void be(SeriesColumns numerator, SeriesColumns denominator) {
+    this.numerator = numerator;
+    this.denominator = denominator;
   }
 }

@@ -38,7 +38,12 @@ final class Sealing {
 
   /** Dwell to bring the interface to the target, s; at most {@link #NEVER_S}. */
   double dwell(HeatingCurve curve, double initiation) {
-    return never(initiation) ? NEVER_S : Math.min(NEVER_S, curve.time(missing(initiation)));
+    return dwell(initiation, curve.time(missing(initiation)));
+  }
+
+  /** The same from the time that the curve takes. */
+  double dwell(double initiation, double time) {
+    return never(initiation) ? NEVER_S : Math.min(NEVER_S, time);
   }
 
   /**

@@ -17,15 +17,6 @@ final class Series {
     return one;
   }
 
-  /** a + factor·b. */
-  static double[] sum(double[] a, double factor, double[] b) {
-    double[] sum = new double[ORDER + 1];
-    for (int n = 0; n <= ORDER; n++) {
-      sum[n] = a[n] + factor * b[n];
-    }
-    return sum;
-  }
-
   /** a·b + c·d. */
   static double[] products(double[] a, double[] b, double[] c, double[] d) {
     double[] sum = new double[ORDER + 1];
@@ -37,23 +28,5 @@ final class Series {
       }
     }
     return sum;
-  }
-
-  /** The value at {@code x}. */
-  static double at(double[] series, double x) {
-    double value = 0;
-    for (int n = ORDER; n >= 0; n--) {
-      value = value * x + series[n];
-    }
-    return value;
-  }
-
-  /** The slope at {@code x}. */
-  static double slope(double[] series, double x) {
-    double slope = 0;
-    for (int n = ORDER; n > 0; n--) {
-      slope = slope * x + n * series[n];
-    }
-    return slope;
   }
 }

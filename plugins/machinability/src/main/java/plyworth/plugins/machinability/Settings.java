@@ -1,6 +1,7 @@
 package plyworth.plugins.machinability;
 
 import plyworth.shared.brief.Machine;
+import plyworth.shared.brief.Machine.SealZone;
 import plyworth.shared.brief.Pack;
 import plyworth.shared.scoring.ScoringContext;
 
@@ -42,11 +43,21 @@ record Settings(
 
   /** The curve of the thickest zone of the seal. */
   HeatingCurve thickest(Wall wall) {
-    return HeatingCurve.of(SealStack.of(wall, contact(), machine.zone(), sameWayLap));
+    return HeatingCurve.of(wall, contact(), machine.zone(), sameWayLap);
   }
 
   /** The curve where one laminate lies against one. */
   HeatingCurve plain(Wall wall) {
-    return HeatingCurve.of(SealStack.of(wall, contact(), Machine.SealZone.ONE_ON_ONE, sameWayLap));
+    return HeatingCurve.of(wall, contact(), SealZone.ONE_ON_ONE, sameWayLap);
+  }
+
+  /** The stacks of the thickest zone of the seal. */
+  SealStack thickest(SealStack stack, Walls webs) {
+    return stack.pile(webs, contact(), machine.zone(), sameWayLap);
+  }
+
+  /** The stacks where one laminate lies against one. */
+  SealStack plain(SealStack stack, Walls webs) {
+    return stack.pile(webs, contact(), SealZone.ONE_ON_ONE, sameWayLap);
   }
 }

@@ -46,20 +46,6 @@ record Wall(double[] a, double[] b, double[] c, double[] d) {
         Series.products(c, inner.b, d, inner.d));
   }
 
-  /** The same wall turned inside out. */
-  Wall turned() {
-    return new Wall(d, b, c, a);
-  }
-
-  /**
-   * This wall behind the contact between jaw and web.
-   *
-   * @param resistance m²·K/W; 0 for perfect contact
-   */
-  Wall behindContact(double resistance) {
-    return new Wall(Series.sum(a, resistance, c), Series.sum(b, resistance, d), c, d);
-  }
-
   /** Reads the components of {@link plyworth.shared.scoring.Join#HEAT}, one column each. */
   static Wall read(double[][] states, int at, int column) {
     int order = Series.ORDER;

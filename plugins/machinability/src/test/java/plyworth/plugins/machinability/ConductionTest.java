@@ -67,8 +67,8 @@ class ConductionTest {
   /** Within 0.3 % where the seal comes half the way to the jaw or more. */
   private static void agree(List<LayerFigures> layers, double contact, SealZone zone, boolean lap) {
     Wall wall = Laminates.wall(layers);
-    HeatingCurve curve = HeatingCurve.of(SealStack.of(wall, contact, zone, lap));
-    Conduction.Course course = course(layers, contact, zone, lap, 5 / curve.p1());
+    HeatingCurve curve = HeatingCurve.of(wall, contact, zone, lap);
+    Conduction.Course course = course(layers, contact, zone, lap, 5 / curve.slowest());
     for (double share : new double[] {0.5, 0.3, 0.1, 0.02}) {
       assertThat(curve.time(share))
           .as("share %s of %s in %s, contact %s", share, layers, zone, contact)

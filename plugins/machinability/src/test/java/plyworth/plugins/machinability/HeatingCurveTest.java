@@ -22,7 +22,7 @@ class HeatingCurveTest {
   private static final List<LayerFigures> FILM = List.of(Laminates.ldpe(50));
 
   private static HeatingCurve curve(List<LayerFigures> layers, double contact, SealZone zone) {
-    return HeatingCurve.of(SealStack.of(Laminates.wall(layers), contact, zone, false));
+    return HeatingCurve.of(Laminates.wall(layers), contact, zone, false);
   }
 
   /** Dwell in ms for jaws and target in °C. */
@@ -83,7 +83,7 @@ class HeatingCurveTest {
   @Test
   void aLapTakesLongerThanWebsFaceToFaceWhenTheOutsideResistsHeat() {
     Wall web = Laminates.wall(Laminates.paperFoil());
-    HeatingCurve lap = HeatingCurve.of(SealStack.of(web, USUAL, SealZone.ONE_ON_TWO, true));
+    HeatingCurve lap = HeatingCurve.of(web, USUAL, SealZone.ONE_ON_TWO, true);
     assertThat(1000 * lap.time(55.0 / 137)).isCloseTo(239.78, withPercentage(0.3));
   }
 

@@ -1,6 +1,7 @@
 package plyworth.plugins.machinability;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -33,7 +34,7 @@ class WarmingBoundsTest {
       Wall wall = Laminates.wall(laminate(random));
       double contact = Math.pow(10, -2 - 4 * random.nextDouble());
       WarmingBounds bounds = WarmingBounds.of(wall, wall, contact, zone);
-      HeatingCurve curve = HeatingCurve.of(SealStack.of(wall, contact, zone, random.nextBoolean()));
+      HeatingCurve curve = HeatingCurve.of(wall, contact, zone, random.nextBoolean());
       enclosed(bounds, curve, zone + " " + n);
     }
   }
@@ -51,7 +52,7 @@ class WarmingBoundsTest {
       Wall high = Laminates.wall(thicker);
       WarmingBounds bounds = WarmingBounds.of(low, high, contact, zone);
       for (Wall wall : List.of(low, high)) {
-        enclosed(bounds, HeatingCurve.of(SealStack.of(wall, contact, zone, false)), zone + " " + n);
+        enclosed(bounds, HeatingCurve.of(wall, contact, zone, false), zone + " " + n);
       }
     }
   }
@@ -62,6 +63,9 @@ class WarmingBoundsTest {
       assertThat(time)
           .as("time to %s in %s", share, name)
           .isBetween(bounds.leastTime(share), bounds.mostTime(share));
+      assertThat(curve.remaining(time))
+          .as("inverse of the time to %s in %s", share, name)
+          .isCloseTo(share, within(1e-9));
       assertThat(curve.remaining(time))
           .as("share after %s s in %s", time, name)
           .isBetween(bounds.leastRemaining(time), bounds.mostRemaining(time));
