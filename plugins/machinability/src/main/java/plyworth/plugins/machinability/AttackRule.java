@@ -32,6 +32,7 @@ record AttackRule(
     String source) {
 
   private static final String FILE = "attack-rules.json";
+  private static final List<AttackRule> STANDARD = read();
 
   /** Where in the structure a rule looks. */
   enum Place {
@@ -43,6 +44,10 @@ record AttackRule(
 
   /** The rules of the trade, in file order. */
   static List<AttackRule> standard() {
+    return STANDARD;
+  }
+
+  private static List<AttackRule> read() {
     String text = Resources.text(AttackRule.class, FILE);
     return Fields.list(JsonText.read(text, FILE), json -> Fields.read(json, AttackRule::read));
   }

@@ -40,10 +40,12 @@ record MachineBand(
           "window-comfortable",
           "window-hard",
           "source");
+  private static final List<Csv.Row> TABLE =
+      Csv.read(Resources.text(MachineBand.class, FILE), FILE, HEADER);
 
   /** The band of the machine type that makes packs of a format. */
   static MachineBand of(Pack.Format format) {
-    return Csv.read(Resources.text(MachineBand.class, FILE), FILE, HEADER).stream()
+    return TABLE.stream()
         .filter(r -> r.text("format").equals(Choice.plain(format)))
         .map(MachineBand::read)
         .findFirst()

@@ -23,6 +23,9 @@ record SealantGauge(double leastUm, String source, List<OwnCoat> coats) {
   private static final String COATS = "own-seal-coats.json";
   private static final List<String> HEADER =
       List.of("format", "least", "least-with-fines", "source");
+  private static final List<Csv.Row> TABLE =
+      Csv.read(Resources.text(SealantGauge.class, GAUGES), GAUGES, HEADER);
+  private static final List<OwnCoat> OWN_COATS = readCoats();
 
   /**
    * A layer whose gauge is not that of its seal coat.
@@ -37,11 +40,11 @@ record SealantGauge(double leastUm, String source, List<OwnCoat> coats) {
   static SealantGauge of(Pack.Format format, Set<Agent> agents) {
     String column = agents.contains(Agent.FINES) ? "least-with-fines" : "least";
     Csv.Row row =
-        Csv.read(Resources.text(SealantGauge.class, GAUGES), GAUGES, HEADER).stream()
+        TABLE.stream()
             .filter(r -> r.text("format").equals(Choice.plain(format)))
             .findFirst()
             .orElseThrow();
-    return new SealantGauge(row.number(column), row.text("source"), readCoats());
+    return new SealantGauge(row.number(column), row.text("source"), OWN_COATS);
   }
 
   /** Gauge of seal that a layer adds to a run of sealable layers, µm; 0 for what does not seal. */
