@@ -53,7 +53,7 @@ final class PlyLines {
   }
 
   private double lineHeight() {
-    return metrics.getFont().getSize2D() + 2;
+    return metrics.getFont().getSize2D() + 1.5;
   }
 
   /** Height of the lines that fit into {@code room}, at least one. */

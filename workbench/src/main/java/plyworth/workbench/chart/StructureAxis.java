@@ -22,7 +22,7 @@ final class StructureAxis extends CategoryAxis {
 
   private static final long serialVersionUID = 1L;
   private static final double SHARE = 0.52;
-  private static final double STRIP = 9;
+  private static final double STRIP = 8;
   private static final double GAP = 10;
   private static final BasicStroke OUTLINE = new BasicStroke(0.6f);
 

@@ -35,7 +35,7 @@ final class ChartView implements View {
 
   private static final int BARS = 10;
   private static final int ROW_HEIGHT = 56;
-  private static final int FRAME_HEIGHT = 150;
+  private static final int FRAME_HEIGHT = 170;
   private static final int FOCUS_WIDTH = 2;
 
   private final ChartPanel chart = new ChartPanel(null);
