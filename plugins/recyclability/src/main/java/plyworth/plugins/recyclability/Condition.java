@@ -8,18 +8,18 @@ import plyworth.shared.data.Fields;
  *
  * <p>Limits are met within {@value #TOLERANCE}, so that 60/75 is "at least 80 %".
  *
- * @param measure what is compared
+ * @param at ordinal of the measure that is compared: read for every candidate, so without a detour
  * @param sign 1 when large figures satisfy it, −1 when small ones do
  * @param threshold satisfied when {@code sign × figure ≥ threshold}
  */
-record Condition(Measure measure, int sign, double threshold) {
+record Condition(int at, double sign, double threshold) {
 
   /** How far a limit may be missed and still counts as met. */
   static final double TOLERANCE = 1e-9;
 
   /** Reads {@code { "of": measure, "at-least" | "above" | "at-most" | "below": limit }}. */
   static Condition read(Fields fields) {
-    Measure measure = fields.choice("of", Measure.class);
+    int measure = fields.choice("of", Measure.class).ordinal();
     if (fields.has("at-least")) {
       return new Condition(measure, 1, fields.number("at-least") - TOLERANCE);
     }
@@ -38,14 +38,19 @@ record Condition(Measure measure, int sign, double threshold) {
         "Write \"at-least\", \"above\", \"at-most\" or \"below\".");
   }
 
+  /** What is compared. */
+  Measure measure() {
+    return Measure.values()[at];
+  }
+
   /** Whether the figures satisfy it; never when the figure is unknown. */
   boolean holds(double[] figures) {
-    return sign * figures[measure.ordinal()] >= threshold;
+    return sign * figures[at] >= threshold;
   }
 
   /** Whether the figure it needs is unknown. */
   boolean open(double[] figures) {
-    return Double.isNaN(figures[measure.ordinal()]);
+    return Double.isNaN(figures[at]);
   }
 
   /** Whether every figure between the bounds satisfies it. */

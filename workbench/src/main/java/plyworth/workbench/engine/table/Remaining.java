@@ -1,0 +1,53 @@
+package plyworth.workbench.engine.table;
+
+/**
+ * The rows of a block that no plugin has blocked yet. Nobody asks for the figures of a blocked
+ * candidate by column, so the plugins that come after the one that blocks it do not see it.
+ */
+final class Remaining {
+
+  private final int[] rows = new int[PluginBlocks.CAPACITY];
+  private int size;
+
+  /** Begins with every row of a block. */
+  void begin(int count) {
+    for (int row = 0; row < count; row++) {
+      rows[row] = row;
+    }
+    size = count;
+  }
+
+  /** Leaves out the remaining rows that have blocking bits, given in the order of these rows. */
+  void leaveOut(long[] blocked) {
+    int kept = 0;
+    for (int k = 0; k < size; k++) {
+      rows[kept] = rows[k];
+      kept += blocked[k] == 0 ? 1 : 0;
+    }
+    size = kept;
+  }
+
+  /** Number of them. */
+  int size() {
+    return size;
+  }
+
+  /** The row in the block of the k-th of them. */
+  int row(int k) {
+    return rows[k];
+  }
+
+  /** Copies their entries of a column of the block to the front of another. */
+  void gather(double[] column, double[] front) {
+    for (int k = 0; k < size; k++) {
+      front[k] = column[rows[k]];
+    }
+  }
+
+  /** Puts entries in their order back to where they belong in a column of the block. */
+  void scatter(double[] front, double[] column) {
+    for (int k = 0; k < size; k++) {
+      column[rows[k]] = front[k];
+    }
+  }
+}
