@@ -3,6 +3,15 @@ package plyworth.workbench.engine.table;
 /** From double to float without losing on which side of a short number a figure lies. */
 public final class Narrowing {
 
+  /** The bits of a double that a float has no room for. */
+  private static final long LOST = (1L << 29) - 1;
+
+  /** The bit of a double that becomes the last of a float. */
+  private static final long LAST = 1L << 29;
+
+  /** 2¹²⁸: below it the cut-off figure is a finite float. */
+  private static final double LEAST_TOO_LARGE = 0x1p128;
+
   private Narrowing() {}
 
   /**
@@ -14,6 +23,16 @@ public final class Narrowing {
    * odd as known from double-rounding proofs; from memory).
    */
   public static float toOdd(double figure) {
+    double size = Math.abs(figure);
+    if (size >= Float.MIN_NORMAL && size < LEAST_TOO_LARGE) {
+      long bits = Double.doubleToRawLongBits(figure);
+      long lost = bits & LOST;
+      return (float) Double.longBitsToDouble((bits ^ lost) | ((lost + LOST) & LAST));
+    }
+    return rarely(figure);
+  }
+
+  private static float rarely(double figure) {
     float nearest = (float) figure;
     if (nearest == figure || Double.isNaN(figure)) {
       return nearest;

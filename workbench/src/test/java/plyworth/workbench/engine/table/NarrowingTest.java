@@ -26,6 +26,17 @@ class NarrowingTest {
   }
 
   @Test
+  void whatNoFloatHoldsBecomesTheNeighbourWhoseLastBitIsOne() {
+    Random random = new Random(9);
+    for (int i = 0; i < 100_000; i++) {
+      double figure = (random.nextDouble() - 0.5) * Math.pow(2, random.nextInt(290) - 150);
+      float narrowed = Narrowing.toOdd(figure);
+      assertThat(Float.floatToRawIntBits(narrowed) & 1).isEqualTo(1);
+      assertThat(narrowed).isBetween(Narrowing.down(figure), Narrowing.up(figure));
+    }
+  }
+
+  @Test
   void narrowingKeepsTheOrderAndStaysWithinOneStep() {
     Random random = new Random(5);
     for (int i = 0; i < 20_000; i++) {
