@@ -35,7 +35,7 @@ public final class Chunk {
     this.high = high;
     this.codes = codes;
     this.zones = Zones.of(this, ZONE);
-    this.whole = Zones.of(this, ROWS);
+    this.whole = zones.together();
   }
 
   /** Candidates in it. */
@@ -53,7 +53,10 @@ public final class Chunk {
     return low[criterion] != null;
   }
 
-  /** Figures of a criterion, or their lower ends where they are bounded; NaN when unknown. */
+  /**
+   * Figures of a criterion, or their lower ends where they are bounded. NaN when unknown, and for
+   * blocked candidates also where a plugin before the one of the criterion blocks them.
+   */
   public float[] low(int criterion) {
     return low[criterion];
   }

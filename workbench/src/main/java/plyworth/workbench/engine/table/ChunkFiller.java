@@ -11,6 +11,7 @@ final class ChunkFiller implements PluginBlocks.Rows {
   private final Tabulation tabulation;
   private final BooleanSupplier goOn;
   private final PrefixWalk walk;
+  private final Stretches stretches;
   private final PluginBlocks blocks;
   private long firstPath;
 
@@ -18,6 +19,7 @@ final class ChunkFiller implements PluginBlocks.Rows {
     this.tabulation = tabulation;
     this.goOn = goOn;
     walk = tabulation.walk();
+    stretches = new Stretches(tabulation.layout());
     blocks = new PluginBlocks(tabulation.plugins(), tabulation.layout(), tabulation.kept());
   }
 
@@ -26,32 +28,42 @@ final class ChunkFiller implements PluginBlocks.Rows {
     ChunkWriter writer = new ChunkWriter(tabulation.plugins().criteria(), tabulation.kept(), rows);
     walk.seek(first);
     for (int at = 0; at < rows; at += PluginBlocks.CAPACITY) {
-      if (!goOn() || !block(first + at, Math.min(PluginBlocks.CAPACITY, rows - at))) {
+      int size = Math.min(PluginBlocks.CAPACITY, rows - at);
+      if (!goOn() || !block(first + at, size, writer)) {
         return null;
       }
-      writer.append(blocks.blocks());
+      writer.next(size);
     }
     return writer.finished();
   }
 
-  private boolean block(long path, int size) {
+  private boolean block(long path, int size, PluginBlocks.Sink sink) {
     firstPath = path;
-    walk.next(size, blocks.states());
-    return blocks.finish(size, this);
+    stretches.begin();
+    walk.next(size, stretches);
+    return blocks.finish(size, stretches, this, sink);
   }
 
   /** Number of criteria that are only bounded among the first candidates. */
   int boundedColumns() {
+    boolean[] bounded = new boolean[tabulation.kept().length];
     walk.seek(0);
-    block(0, (int) Math.min(PluginBlocks.CAPACITY, tabulation.graph().count()));
-    int bounded = 0;
-    for (int c = 0; c < tabulation.kept().length; c++) {
-      BoundCriterion criterion = tabulation.plugins().criteria().get(c);
-      Block block = blocks.blocks()[criterion.plugin()];
-      boolean apart = block.high[criterion.index()] != block.low[criterion.index()];
-      bounded += tabulation.kept()[c] && apart ? 1 : 0;
+    int size = (int) Math.min(PluginBlocks.CAPACITY, tabulation.graph().count());
+    block(0, size, (plugin, block, rows) -> markBounded(plugin, block, bounded));
+    int count = 0;
+    for (int c = 0; c < bounded.length; c++) {
+      count += tabulation.kept()[c] && bounded[c] ? 1 : 0;
     }
-    return bounded;
+    return count;
+  }
+
+  private void markBounded(int plugin, Block block, boolean[] bounded) {
+    for (int c = 0; c < bounded.length; c++) {
+      BoundCriterion criterion = tabulation.plugins().criteria().get(c);
+      if (criterion.plugin() == plugin) {
+        bounded[c] = block.high[criterion.index()] != block.low[criterion.index()];
+      }
+    }
   }
 
   @Override

@@ -5,8 +5,8 @@ import java.util.List;
 import plyworth.shared.scoring.Block;
 import plyworth.workbench.host.BoundCriterion;
 
-/** Fills one chunk, block after block. */
-final class ChunkWriter {
+/** Fills one chunk, block after block and plugin after plugin. */
+final class ChunkWriter implements PluginBlocks.Sink {
 
   private final List<BoundCriterion> criteria;
   private final float[][] low;
@@ -19,69 +19,67 @@ final class ChunkWriter {
     codes = new byte[rows];
     low = new float[criteria.size()][];
     for (int c = 0; c < low.length; c++) {
-      low[c] = kept[c] ? new float[rows] : null;
+      if (kept[c]) {
+        low[c] = new float[rows];
+        Arrays.fill(low[c], Float.NaN);
+      }
     }
     high = low.clone();
   }
 
-  /** Appends the finished blocks of all plugins. */
-  void append(Block[] blocks) {
-    int size = blocks.length == 0 ? 0 : blocks[0].size;
-    for (Block block : blocks) {
-      block(block, size);
-    }
-    for (int c = 0; c < low.length; c++) {
-      if (low[c] != null) {
-        BoundCriterion criterion = criteria.get(c);
-        Block block = blocks[criterion.plugin()];
-        column(c, block.low[criterion.index()], block.high[criterion.index()], size);
+  @Override
+  public void take(int plugin, Block block, Remaining rows) {
+    for (int k = 0; k < rows.size(); k++) {
+      if (block.blocked[k] != 0) {
+        codes[at + rows.row(k)] = Chunk.BLOCKED;
       }
     }
+    for (int c = 0; c < low.length; c++) {
+      BoundCriterion criterion = criteria.get(c);
+      if (low[c] != null && criterion.plugin() == plugin) {
+        column(c, block.low[criterion.index()], block.high[criterion.index()], rows);
+      }
+    }
+  }
+
+  /** Goes on to the next block, after one of a size. */
+  void next(int size) {
     at += size;
   }
 
-  private void block(Block block, int size) {
-    for (int j = 0; j < size; j++) {
-      if (block.blocked[j] != 0) {
-        codes[at + j] = Chunk.BLOCKED;
-      }
-    }
-  }
-
-  private void column(int c, double[] from, double[] to, int size) {
+  private void column(int c, double[] from, double[] to, Remaining rows) {
     if (to != from && high[c] == low[c]) {
-      high[c] = Arrays.copyOf(low[c], low[c].length);
+      high[c] = low[c].clone();
     }
     if (to == from) {
-      exact(c, from, size);
+      exact(c, from, rows);
     } else {
-      bounded(c, from, to, size);
-    }
-    if (to == from && high[c] != low[c]) {
-      System.arraycopy(low[c], at, high[c], at, size);
+      bounded(c, from, to, rows);
     }
   }
 
-  private void exact(int c, double[] figures, int size) {
-    float[] column = low[c];
-    for (int j = 0; j < size; j++) {
-      float figure = Narrowing.toOdd(figures[j]);
-      column[at + j] = figure;
-      if (figure != figure && codes[at + j] == Chunk.SCORED) {
-        codes[at + j] = Chunk.UNKNOWN;
+  private void exact(int c, double[] figures, Remaining rows) {
+    for (int k = 0; k < rows.size(); k++) {
+      float figure = Narrowing.toOdd(figures[k]);
+      int row = at + rows.row(k);
+      low[c][row] = figure;
+      high[c][row] = figure;
+      if (figure != figure && codes[row] == Chunk.SCORED) {
+        codes[row] = Chunk.UNKNOWN;
       }
     }
   }
 
-  private void bounded(int c, double[] from, double[] to, int size) {
-    for (int j = 0; j < size; j++) {
-      boolean unknown = Double.isNaN(from[j]) || Double.isNaN(to[j]);
-      boolean exact = from[j] == to[j];
-      low[c][at + j] =
-          unknown ? Float.NaN : exact ? Narrowing.toOdd(from[j]) : Narrowing.down(from[j]);
-      high[c][at + j] = unknown ? Float.NaN : exact ? low[c][at + j] : Narrowing.up(to[j]);
-      if (unknown && codes[at + j] == Chunk.SCORED) {
-        codes[at + j] = Chunk.UNKNOWN;
+  private void bounded(int c, double[] from, double[] to, Remaining rows) {
+    for (int k = 0; k < rows.size(); k++) {
+      boolean unknown = Double.isNaN(from[k]) || Double.isNaN(to[k]);
+      boolean exact = from[k] == to[k];
+      int row = at + rows.row(k);
+      low[c][row] =
+          unknown ? Float.NaN : exact ? Narrowing.toOdd(from[k]) : Narrowing.down(from[k]);
+      high[c][row] = unknown ? Float.NaN : exact ? low[c][row] : Narrowing.up(to[k]);
+      if (unknown && codes[row] == Chunk.SCORED) {
+        codes[row] = Chunk.UNKNOWN;
       }
     }
   }

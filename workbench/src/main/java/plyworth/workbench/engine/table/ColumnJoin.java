@@ -24,7 +24,30 @@ final class ColumnJoin {
    */
   static void join(
       StateLayout layout, double[] outer, double[][] inner, double[][] result, int count) {
-    for (int part = 0; part < layout.parts(); part++) {
+    parts(layout, 0, layout.parts(), outer, inner, result, count);
+  }
+
+  /** Joins the parts of a plugin alone; see the other. */
+  static void join(
+      StateLayout layout,
+      int plugin,
+      double[] outer,
+      double[][] inner,
+      double[][] result,
+      int count) {
+    int first = layout.firstPart(plugin);
+    parts(layout, first, layout.firstPart(plugin + 1), outer, inner, result, count);
+  }
+
+  private static void parts(
+      StateLayout layout,
+      int from,
+      int to,
+      double[] outer,
+      double[][] inner,
+      double[][] result,
+      int count) {
+    for (int part = from; part < to; part++) {
       join(layout.join(part), layout.offset(part), outer, inner, result, count);
     }
   }

@@ -32,17 +32,26 @@ final class HeatColumns {
     }
   }
 
-  /** Adds the products of an outer and an inner power that are both above 0. */
+  /** Adds the products of an outer and an inner power that are both above 0, two by two. */
   private static void middle(int at, int n, double[] o, double[][] i, double[][] r, int count) {
-    for (int k = 1; k < n; k++) {
-      double[] ia = i[at + A + n - k];
-      double[] ib = i[at + B + n - k];
-      double[] ic = i[at + C + n - k];
-      double[] id = i[at + D + n - k];
-      add(o[at + A + k], ia, o[at + B + k], ic, r[at + A + n], count);
-      add(o[at + A + k], ib, o[at + B + k], id, r[at + B + n], count);
-      add(o[at + C + k], ia, o[at + D + k], ic, r[at + C + n], count);
-      add(o[at + C + k], ib, o[at + D + k], id, r[at + D + n], count);
+    int a = at + A;
+    int b = at + B;
+    int c = at + C;
+    int d = at + D;
+    int k = 1;
+    for (; k < n - 1; k += 2) {
+      int m = n - k;
+      add(o, a + k, b + k, i[a + m], i[c + m], i[a + m - 1], i[c + m - 1], r[a + n], count);
+      add(o, a + k, b + k, i[b + m], i[d + m], i[b + m - 1], i[d + m - 1], r[b + n], count);
+      add(o, c + k, d + k, i[a + m], i[c + m], i[a + m - 1], i[c + m - 1], r[c + n], count);
+      add(o, c + k, d + k, i[b + m], i[d + m], i[b + m - 1], i[d + m - 1], r[d + n], count);
+    }
+    if (k < n) {
+      int m = n - k;
+      add(o[a + k], i[a + m], o[b + k], i[c + m], r[a + n], count);
+      add(o[a + k], i[b + m], o[b + k], i[d + m], r[b + n], count);
+      add(o[c + k], i[a + m], o[d + k], i[c + m], r[c + n], count);
+      add(o[c + k], i[b + m], o[d + k], i[d + m], r[d + n], count);
     }
   }
 
@@ -62,6 +71,26 @@ final class HeatColumns {
       double o, double[] i, double p, double[] x, double q, double[] y, double[] r, int count) {
     for (int j = 0; j < count; j++) {
       r[j] = o + i[j] + p * x[j] + q * y[j];
+    }
+  }
+
+  /** Adds what two outer powers make, that at {@code p} and {@code q} and the next of each. */
+  private static void add(
+      double[] o,
+      int p,
+      int q,
+      double[] x,
+      double[] y,
+      double[] xNext,
+      double[] yNext,
+      double[] r,
+      int count) {
+    double p0 = o[p];
+    double q0 = o[q];
+    double p1 = o[p + 1];
+    double q1 = o[q + 1];
+    for (int j = 0; j < count; j++) {
+      r[j] = r[j] + (p0 * x[j] + q0 * y[j]) + (p1 * xNext[j] + q1 * yNext[j]);
     }
   }
 

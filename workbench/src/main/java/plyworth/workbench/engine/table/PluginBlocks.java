@@ -17,7 +17,7 @@ import plyworth.workbench.host.BoundPlugins;
 final class PluginBlocks {
 
   /** Candidates in a block. */
-  static final int CAPACITY = 512;
+  static final int CAPACITY = 1024;
 
   /** Which structure stands at a row of the block. */
   interface Rows {
@@ -28,11 +28,18 @@ final class PluginBlocks {
     boolean goOn();
   }
 
+  /** Takes the columns of a plugin as soon as they are finished. */
+  interface Sink {
+    /** The block of a plugin holds only the rows that were not blocked before it. */
+    void take(int plugin, Block block, Remaining rows);
+  }
+
   private final BoundPlugins bound;
   private final boolean[] kept;
   private final Block[] blocks;
+  private final double[][][] provided;
+  private final Remaining remaining = new Remaining();
   private final List<Optional<Layerwise>> forms = new ArrayList<>();
-  private final double[][] states;
 
   /**
    * Blocks for the plugins.
@@ -45,7 +52,7 @@ final class PluginBlocks {
     List<BoundPlugin> plugins = bound.plugins();
     plugins.forEach(p -> forms.add(Plugins.call(p, p.scorer()::layerwise)));
     blocks = new Block[plugins.size()];
-    states = new double[layout.size()][];
+    provided = new double[plugins.size()][][];
     for (int p = 0; p < blocks.length; p++) {
       ScoringPlugin plugin = plugins.get(p).plugin();
       blocks[p] =
@@ -55,45 +62,58 @@ final class PluginBlocks {
               plugin.criteria().size(),
               plugin.provides().size(),
               CAPACITY);
-      System.arraycopy(blocks[p].states, 0, states, layout.start(p), layout.size(p));
+      provided[p] = new double[plugin.provides().size()][CAPACITY];
     }
   }
 
-  /** The state columns of all plugins, as the layout has them. */
-  double[][] states() {
-    return states;
-  }
-
-  /** The blocks, in the order of the plugins. */
-  Block[] blocks() {
-    return blocks;
-  }
-
   /**
-   * Finishes a block whose states are written.
+   * Finishes a block plugin after plugin, each for the candidates that none before it has blocked.
    *
    * @param size candidates in it
+   * @param stretches of what their states are joined
    * @param rows the structures, for plugins without a layerwise form
+   * @param sink receives what each plugin finished
    * @return false when it was cancelled on the way
    * @throws ScoringFault when a plugin throws or gives what cannot be
    */
-  boolean finish(int size, Rows rows) {
+  boolean finish(int size, Stretches stretches, Rows rows, Sink sink) {
+    remaining.begin(size);
     for (int p = 0; p < blocks.length; p++) {
       BoundPlugin plugin = bound.plugins().get(p);
       Block block = blocks[p];
-      clear(block, size);
+      clear(block, remaining.size());
+      stretches.join(p, remaining, block.states);
       fillNeeded(plugin.plugin(), block);
       Layerwise form = forms.get(p).orElse(null);
       boolean done =
           form == null
-              ? StructureBlocks.fill(bound, p, block, rows)
+              ? StructureBlocks.fill(bound, p, block, among(rows))
               : Plugins.call(plugin, () -> finished(form, block));
       if (!done) {
         return false;
       }
       check(p, block);
+      sink.take(p, block, remaining);
+      for (int f = 0; f < block.provided.length; f++) {
+        remaining.scatter(block.provided[f], provided[p][f]);
+      }
+      remaining.leaveOut(block.blocked);
     }
     return true;
+  }
+
+  private Rows among(Rows rows) {
+    return new Rows() {
+      @Override
+      public Structure structure(int row) {
+        return rows.structure(remaining.row(row));
+      }
+
+      @Override
+      public boolean goOn() {
+        return rows.goOn();
+      }
+    };
   }
 
   private static boolean finished(Layerwise form, Block block) {
@@ -119,7 +139,7 @@ final class PluginBlocks {
       if (source == null) {
         Arrays.fill(block.needed[i], 0, block.size, Double.NaN);
       } else {
-        System.arraycopy(source, 0, block.needed[i], 0, block.size);
+        remaining.gather(source, block.needed[i]);
       }
     }
   }
@@ -128,7 +148,7 @@ final class PluginBlocks {
     for (int p = 0; p < blocks.length; p++) {
       int at = bound.plugins().get(p).plugin().provides().indexOf(figure);
       if (at >= 0) {
-        return blocks[p].provided[at];
+        return provided[p][at];
       }
     }
     return null;
@@ -136,7 +156,7 @@ final class PluginBlocks {
 
   private void check(int p, Block block) {
     BoundPlugin plugin = bound.plugins().get(p);
-    if (block.size < 0) {
+    if (block.size != remaining.size()) {
       throw new ScoringFault(plugin.id(), "it changes the size of the block");
     }
     for (int c = 0; c < kept.length; c++) {

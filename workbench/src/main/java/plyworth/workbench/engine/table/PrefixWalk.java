@@ -3,11 +3,10 @@ package plyworth.workbench.engine.table;
 import plyworth.workbench.engine.CompiledGraph;
 
 /**
- * Walks the graph depth-first from any path on and writes the joined states of the paths it passes.
+ * Walks the graph depth-first from any path on and tells of what the paths it passes are joined.
  *
- * <p>A run is one prefix with the columns of all its completions, joined as a whole when the first
- * of them is asked for. The walk stands at a row within a run; when the run is used up it climbs to
- * the next.
+ * <p>A run is one prefix with the columns of all its completions. The walk stands at a row within a
+ * run; when the run is used up it climbs to the next.
  */
 final class PrefixWalk {
 
@@ -24,8 +23,6 @@ final class PrefixWalk {
 
   private double[] runPrefix;
   private double[][] runColumns;
-  private final double[][] joined;
-  private boolean runJoined;
   private int runAt;
   private int runEnd;
 
@@ -40,7 +37,6 @@ final class PrefixWalk {
     nextEdge = new int[deepest];
     states = new double[deepest][];
     states[0] = layout.neutral();
-    joined = new double[layout.size()][Suffixes.LONGEST];
     alone = new double[layout.size()][1];
     for (int c = 0; c < alone.length; c++) {
       alone[c][0] = states[0][c];
@@ -63,31 +59,21 @@ final class PrefixWalk {
   }
 
   /**
-   * Writes the joined states of the next paths.
+   * Passes the next paths.
    *
    * @param count how many; no more than there are left
-   * @param result receives them, component by row, from row 0
+   * @param stretches receives them
    */
-  void next(int count, double[][] result) {
-    int row = 0;
-    while (row < count) {
+  void next(int count, Stretches stretches) {
+    int left = count;
+    while (left > 0) {
       while (runAt == runEnd) {
         climb();
       }
-      int taken = Math.min(count - row, runEnd - runAt);
-      join();
-      for (int c = 0; c < joined.length; c++) {
-        System.arraycopy(joined[c], runAt, result[c], row, taken);
-      }
+      int taken = Math.min(left, runEnd - runAt);
+      stretches.add(runPrefix, runColumns, runAt, runAt + taken);
       runAt += taken;
-      row += taken;
-    }
-  }
-
-  private void join() {
-    if (!runJoined) {
-      ColumnJoin.join(layout, runPrefix, runColumns, joined, runEnd);
-      runJoined = true;
+      left -= taken;
     }
   }
 
@@ -134,7 +120,6 @@ final class PrefixWalk {
   private void run(double[][] columns, int at, int end) {
     runPrefix = states[depth];
     runColumns = columns;
-    runJoined = false;
     runAt = at;
     runEnd = end;
   }

@@ -12,29 +12,33 @@ final class StateLayout {
   private final Join[] joins;
   private final int[] offsets;
   private final int[] pluginStart;
+  private final int[] firstPart;
 
-  private StateLayout(Join[] joins, int[] offsets, int[] pluginStart) {
+  private StateLayout(Join[] joins, int[] offsets, int[] pluginStart, int[] firstPart) {
     this.joins = joins;
     this.offsets = offsets;
     this.pluginStart = pluginStart;
+    this.firstPart = firstPart;
   }
 
   /** The layout of the layerwise forms; a plugin without one takes no room. */
   static StateLayout of(List<BoundPlugin> plugins) {
     List<Join> joins = new ArrayList<>();
     int[] start = new int[plugins.size() + 1];
+    int[] firstPart = new int[plugins.size() + 1];
     for (int p = 0; p < plugins.size(); p++) {
       start[p + 1] = start[p];
       for (StatePart part : parts(plugins.get(p))) {
         joins.add(part.join());
         start[p + 1] += part.join().size();
       }
+      firstPart[p + 1] = joins.size();
     }
     int[] offsets = new int[joins.size()];
     for (int i = 1; i < offsets.length; i++) {
       offsets[i] = offsets[i - 1] + joins.get(i - 1).size();
     }
-    return new StateLayout(joins.toArray(Join[]::new), offsets, start);
+    return new StateLayout(joins.toArray(Join[]::new), offsets, start, firstPart);
   }
 
   private static List<StatePart> parts(BoundPlugin plugin) {
@@ -60,6 +64,11 @@ final class StateLayout {
   /** Number of parts. */
   int parts() {
     return joins.length;
+  }
+
+  /** First part of a plugin; that of the plugin after the last is the number of parts. */
+  int firstPart(int plugin) {
+    return firstPart[plugin];
   }
 
   /** How a part is joined. */

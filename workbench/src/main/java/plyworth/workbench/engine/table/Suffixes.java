@@ -9,7 +9,7 @@ import plyworth.workbench.engine.CompiledGraph;
 final class Suffixes {
 
   /** Most completions that are kept as columns. */
-  static final int LONGEST = 512;
+  static final int LONGEST = 1024;
 
   private static final int SHORTEST = 16;
   private static final long MOST_BYTES = 64L << 20;

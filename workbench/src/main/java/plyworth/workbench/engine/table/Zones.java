@@ -1,5 +1,7 @@
 package plyworth.workbench.engine.table;
 
+import java.util.Arrays;
+
 /**
  * Smallest and largest figures of runs of candidates, blocked ones left out. The arrays it hands
  * out are read only.
@@ -28,16 +30,40 @@ public final class Zones {
     }
     for (int c = 0; c < criteria; c++) {
       if (chunk.has(c)) {
+        zones.columns(c);
         zones.measure(c, chunk);
       }
     }
     return zones;
   }
 
-  private void measure(int criterion, Chunk chunk) {
+  /** All zones as one. */
+  Zones together() {
+    int criteria = lowest.length;
+    Zones whole = new Zones(length * count(), criteria, 1);
+    whole.blocked[0] = Arrays.stream(blocked).sum();
+    for (int c = 0; c < criteria; c++) {
+      if (lowest[c] != null) {
+        whole.columns(c);
+        whole.lowest[c][0] = Float.POSITIVE_INFINITY;
+        whole.highest[c][0] = Float.NEGATIVE_INFINITY;
+        for (int zone = 0; zone < count(); zone++) {
+          whole.lowest[c][0] = Math.min(whole.lowest[c][0], lowest[c][zone]);
+          whole.highest[c][0] = Math.max(whole.highest[c][0], highest[c][zone]);
+          whole.unknown[c][0] |= unknown[c][zone];
+        }
+      }
+    }
+    return whole;
+  }
+
+  private void columns(int criterion) {
     lowest[criterion] = new float[count()];
     highest[criterion] = new float[count()];
     unknown[criterion] = new boolean[count()];
+  }
+
+  private void measure(int criterion, Chunk chunk) {
     float[] low = chunk.low(criterion);
     float[] high = chunk.high(criterion);
     byte[] codes = chunk.codes();
