@@ -17,7 +17,11 @@ final class Examples {
   static final String SEASONING = "seasoning-stick";
   static final String WIPE = "isopropanol-wipe";
   static final String SNACK = "freeze-dried-snack";
-  static final List<String> ALL = List.of(SUGAR, SEASONING, WIPE, SNACK);
+  static final String BY_GRAM = "seasoning-stick-by-gram";
+  static final List<String> ALL = List.of(SUGAR, SEASONING, BY_GRAM, WIPE, SNACK);
+
+  /** Those too large to be scored as a whole in a test. */
+  static final List<String> LARGE = List.of(SEASONING, BY_GRAM);
 
   static final PluginCatalog CATALOG = PluginCatalog.load(Path.of("target/plyworth/plugins"));
 
@@ -34,7 +38,7 @@ final class Examples {
     return StudyFile.open(file(name)).study();
   }
 
-  /** A study with all its options: for single structures, and for ranking all but the largest. */
+  /** A study with all its options: for single structures, and for ranking all but the large. */
   static Desk whole(String name) {
     return WHOLE.computeIfAbsent(name, n -> new Desk(study(n)));
   }

@@ -20,7 +20,7 @@ class PresetsTest {
   private static final String COST = "cost/packed-per-1000";
 
   private static Desk desk(String name) {
-    return name.equals(Examples.SEASONING) ? Examples.thinned(name) : Examples.whole(name);
+    return Examples.LARGE.contains(name) ? Examples.thinned(name) : Examples.whole(name);
   }
 
   @ParameterizedTest

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import plyworth.shared.store.StudyFile;
 import plyworth.shared.structure.NeighbourRules;
 import plyworth.shared.study.Study;
@@ -27,7 +28,7 @@ class StudyFilesTest {
       List.of("balanced", "cost-led", "protection-led", "sustainability-led");
 
   @Test
-  void thereAreFourStudies() throws IOException {
+  void thereAreFiveStudies() throws IOException {
     try (Stream<Path> files = Files.list(Examples.FOLDER)) {
       assertThat(files.map(f -> f.getFileName().toString()).filter(f -> f.endsWith(".json")))
           .containsExactlyInAnyOrderElementsOf(
@@ -76,7 +77,7 @@ class StudyFilesTest {
   @ParameterizedTest
   @FieldSource("STUDIES")
   void nothingThatWeighsIsUnknownOfTodayOrOfTheTenBest(String name) {
-    Desk desk = name.equals(Examples.SEASONING) ? Examples.thinned(name) : Examples.whole(name);
+    Desk desk = Examples.LARGE.contains(name) ? Examples.thinned(name) : Examples.whole(name);
     for (String weighting : PRESETS) {
       var ranked = desk.ranked(weighting);
       assertThat(ranked.baseline().valuation().parts()).allMatch(StudyFilesTest::known);
@@ -91,9 +92,10 @@ class StudyFilesTest {
     return part.known() || part.contributionHigh() == 0;
   }
 
-  @Test
-  void oneStudyOffersMoreThanAMillionStructures() {
-    Desk desk = Examples.whole(Examples.SEASONING);
+  @ParameterizedTest
+  @ValueSource(strings = {Examples.SEASONING, Examples.BY_GRAM})
+  void theLargeStudiesOfferMoreThanAMillionStructures(String name) {
+    Desk desk = Examples.whole(name);
     assertThat(desk.compiled().graph().count()).isGreaterThan(BigInteger.valueOf(1_000_000));
     assertThat(desk.compiled().graph().sample(40, 7))
         .allSatisfy(s -> assertThat(desk.compiled().objections(s)).isEmpty());
