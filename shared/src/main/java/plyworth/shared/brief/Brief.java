@@ -10,6 +10,7 @@ package plyworth.shared.brief;
  * @param machine the filling machine
  * @param market where and when it is sold
  * @param order what is ordered at a time
+ * @param handling how hard the pack is treated
  */
 public record Brief(
     Product product,
@@ -18,7 +19,8 @@ public record Brief(
     Pack pack,
     Machine machine,
     Market market,
-    Order order) {
+    Order order,
+    Handling handling) {
 
   /** Binary rounding must not cost a lane: 25 lanes of 39.2 mm fill 980 mm exactly. */
   private static final double ROUNDING = 1e-9;
@@ -37,6 +39,18 @@ public record Brief(
               + usable
               + " mm between the trims");
     }
+  }
+
+  /** A brief whose packs are shipped as usual. */
+  public Brief(
+      Product product,
+      Climate climate,
+      double shelfLifeDays,
+      Pack pack,
+      Machine machine,
+      Market market,
+      Order order) {
+    this(product, climate, shelfLifeDays, pack, machine, market, order, Handling.SHIPPED);
   }
 
   /** Lanes cut from the mother web: a whole number. */

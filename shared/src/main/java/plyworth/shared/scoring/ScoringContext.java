@@ -24,6 +24,7 @@ import plyworth.shared.structure.Layer;
  * @param available which of the needed figures some plugin provides; for the others the plugin uses
  *     a parameter of its own and says so
  * @param draw which figure stands for each uncertain input
+ * @param today today's pack and what was measured on it, to correct a prediction by
  */
 public record ScoringContext(
     Brief brief,
@@ -31,7 +32,8 @@ public record ScoringContext(
     ProcessLibrary processes,
     Map<String, Double> parameters,
     Set<Figure> available,
-    Draw draw) {
+    Draw draw,
+    Today today) {
 
   /** Copies the map and the set. */
   public ScoringContext {
@@ -39,9 +41,20 @@ public record ScoringContext(
     available = Collections.unmodifiableSet(new TreeSet<>(available));
   }
 
+  /** A context in which nothing is known of today's pack. */
+  public ScoringContext(
+      Brief brief,
+      MaterialLibrary materials,
+      ProcessLibrary processes,
+      Map<String, Double> parameters,
+      Set<Figure> available,
+      Draw draw) {
+    this(brief, materials, processes, parameters, available, draw, Today.UNKNOWN);
+  }
+
   /** The same with another draw. */
   public ScoringContext with(Draw other) {
-    return new ScoringContext(brief, materials, processes, parameters, available, other);
+    return new ScoringContext(brief, materials, processes, parameters, available, other, today);
   }
 
   /** The value of a parameter. */
