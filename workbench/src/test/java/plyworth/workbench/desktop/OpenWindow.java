@@ -158,10 +158,13 @@ final class OpenWindow implements AutoCloseable {
     hand.key(KeyEvent.VK_ENTER);
   }
 
-  /** Says yes, no or cancel to the question on screen. */
+  /** Says yes, no or cancel to the question on screen, once it has the keyboard. */
   void answer(String label) {
     Screen.await(label + " is offered", () -> button(label) != null);
     JButton button = Screen.on(() -> button(label));
+    Screen.await(
+        "the question has the keyboard",
+        () -> hasKeyboard(SwingUtilities.getWindowAncestor(button)));
     hand.click(button);
     Screen.await("the question is gone", () -> !button.isShowing());
   }
