@@ -1,8 +1,6 @@
 package plyworth.workbench.engine.table;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 
 /** Hands the chunks to the threads in order, and gathers them. */
 final class ChunkQueue {
@@ -14,7 +12,6 @@ final class ChunkQueue {
   private int next;
   private int gathered;
   private volatile boolean stopped;
-  private Throwable fault;
 
   ChunkQueue(Tabulation tabulation, Progress progress) {
     this.tabulation = tabulation;
@@ -24,16 +21,11 @@ final class ChunkQueue {
   }
 
   CandidateTable run(int threads) {
-    List<Thread> helpers = new ArrayList<>();
-    for (int i = 1; i < Math.min(threads, chunks.length); i++) {
-      Thread helper = new Thread(this::work, "plyworth-table-" + i);
-      helper.setDaemon(true);
-      helper.start();
-      helpers.add(helper);
+    try {
+      WatchedThreads.run(Math.min(threads, chunks.length), tabulation.patience(), this::work);
+    } finally {
+      stopped = true;
     }
-    work();
-    helpers.forEach(ChunkQueue::await);
-    rethrow();
     return new CandidateTable(
         tabulation.plugins().criteria(), Arrays.copyOf(chunks, gathered), total);
   }
@@ -49,7 +41,8 @@ final class ChunkQueue {
         }
       }
     } catch (RuntimeException | Error e) {
-      fail(e);
+      stopped = true;
+      throw e;
     }
   }
 
@@ -71,33 +64,5 @@ final class ChunkQueue {
   private boolean goesOn() {
     stopped |= progress.cancelled();
     return !stopped;
-  }
-
-  private synchronized void fail(Throwable e) {
-    fault = fault == null ? e : fault;
-    stopped = true;
-  }
-
-  private void rethrow() {
-    if (fault instanceof Error error) {
-      throw error;
-    }
-    if (fault != null) {
-      throw (RuntimeException) fault;
-    }
-  }
-
-  private static void await(Thread thread) {
-    boolean interrupted = false;
-    while (thread.isAlive()) {
-      try {
-        thread.join();
-      } catch (InterruptedException e) {
-        interrupted = true;
-      }
-    }
-    if (interrupted) {
-      Thread.currentThread().interrupt();
-    }
   }
 }

@@ -14,12 +14,16 @@ final class Plugins {
    * @throws ScoringFault when it throws instead
    */
   static <T> T call(BoundPlugin plugin, Supplier<T> call) {
+    PluginWatch watch = PluginWatch.ofThread();
+    watch.begin(plugin);
     try {
       return call.get();
     } catch (ScoringFault fault) {
       throw fault;
     } catch (RuntimeException | LinkageError | AssertionError | StackOverflowError thrown) {
       throw new ScoringFault(plugin.id(), thrown);
+    } finally {
+      watch.end();
     }
   }
 }

@@ -1,5 +1,7 @@
 package plyworth.workbench.engine.table;
 
+import java.time.Duration;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Predicate;
 import plyworth.workbench.engine.CompiledGraph;
 import plyworth.workbench.host.BoundCriterion;
@@ -8,6 +10,9 @@ import plyworth.workbench.host.BoundPlugins;
 /** Scores every candidate of a graph into a {@link CandidateTable}. */
 public final class Tabulation {
 
+  /** How long a plugin may take to answer one call, for a block or for a structure. */
+  private static final Duration PATIENCE = Duration.ofSeconds(30);
+
   private final CompiledGraph graph;
   private final BoundPlugins plugins;
   private final StateLayout layout;
@@ -15,11 +20,17 @@ public final class Tabulation {
   private final Suffixes suffixes;
   private final boolean[] kept;
   private final TableSize size;
+  private final Duration patience;
 
   private Tabulation(
-      CompiledGraph graph, BoundPlugins plugins, Predicate<BoundCriterion> wanted, long budget) {
+      CompiledGraph graph,
+      BoundPlugins plugins,
+      Predicate<BoundCriterion> wanted,
+      long budget,
+      Duration patience) {
     this.graph = graph;
     this.plugins = plugins;
+    this.patience = patience;
     kept = new boolean[plugins.criteria().size()];
     for (int c = 0; c < kept.length; c++) {
       BoundCriterion criterion = plugins.criteria().get(c);
@@ -42,11 +53,24 @@ public final class Tabulation {
    *
    * @param wanted criteria that get a column; the others are not kept
    * @param budget bytes the table may take
-   * @throws ScoringFault when a plugin throws or gives what cannot be
+   * @throws ScoringFault when a plugin throws, gives what cannot be or does not answer
    */
   public static Tabulation of(
       CompiledGraph graph, BoundPlugins plugins, Predicate<BoundCriterion> wanted, long budget) {
-    return new Tabulation(graph, plugins, wanted, budget);
+    return of(graph, plugins, wanted, budget, PATIENCE);
+  }
+
+  /** The same, with other patience for a plugin's answer. */
+  static Tabulation of(
+      CompiledGraph graph,
+      BoundPlugins plugins,
+      Predicate<BoundCriterion> wanted,
+      long budget,
+      Duration patience) {
+    AtomicReference<Tabulation> made = new AtomicReference<>();
+    WatchedThreads.run(
+        1, patience, () -> made.set(new Tabulation(graph, plugins, wanted, budget, patience)));
+    return made.get();
   }
 
   /** The memory that the table takes. */
@@ -58,7 +82,7 @@ public final class Tabulation {
    * Scores with all processors; see the other.
    *
    * @throws TableTooLargeException when the table does not fit
-   * @throws ScoringFault when a plugin throws or gives what cannot be
+   * @throws ScoringFault when a plugin throws, gives what cannot be or does not answer
    */
   public CandidateTable run(Progress progress) {
     return run(progress, Runtime.getRuntime().availableProcessors());
@@ -67,10 +91,10 @@ public final class Tabulation {
   /**
    * Scores all candidates, or as many as there are when it is cancelled.
    *
-   * @param threads threads to work with, this one included
+   * @param threads threads to work with
    * @return the table; partial when it was cancelled
    * @throws TableTooLargeException when the table does not fit
-   * @throws ScoringFault when a plugin throws or gives what cannot be
+   * @throws ScoringFault when a plugin throws, gives what cannot be or does not answer
    */
   public CandidateTable run(Progress progress, int threads) {
     if (!size.fits()) {
@@ -101,6 +125,10 @@ public final class Tabulation {
   /** Whether each criterion has a column. */
   boolean[] kept() {
     return kept;
+  }
+
+  Duration patience() {
+    return patience;
   }
 
   StateLayout layout() {

@@ -3,12 +3,15 @@ package plyworth.workbench.engine.table;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.time.Duration;
 import java.util.List;
+import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import plyworth.shared.scoring.Block;
 import plyworth.shared.scoring.Join;
+import plyworth.shared.structure.Layer;
 import plyworth.workbench.Oracle;
 import plyworth.workbench.ToyGraph;
 import plyworth.workbench.ToyPlugin;
@@ -186,6 +189,47 @@ class TabulationTest {
           }
         };
     assertFault(thrower, "out of order");
+  }
+
+  @ParameterizedTest
+  @ValueSource(booleans = {true, false})
+  void aPluginThatDoesNotAnswerIsNamedAndLeftBehind(boolean alreadyWithALayer) {
+    CountDownLatch never = new CountDownLatch(1);
+    ToyPlugin silent =
+        new ToyPlugin("silent", List.of(Join.SUM), List.of(), List.of(), true, false) {
+          @Override
+          public void contribute(Layer layer, Layer outer, double[] state) {
+            if (alreadyWithALayer) {
+              sleep(never);
+            }
+          }
+
+          @Override
+          public void finish(Block block) {
+            sleep(never);
+          }
+        };
+    BoundPlugins plugins = ToyStudy.bound(List.of(silent.bound()));
+    assertThatThrownBy(
+            () ->
+                Tabulation.of(
+                    ToyGraph.full(3, 3).graph(),
+                    plugins,
+                    c -> true,
+                    Long.MAX_VALUE / 4,
+                    Duration.ofMillis(100)))
+        .isInstanceOfSatisfying(
+            ScoringFault.class, fault -> assertThat(fault.pluginId()).isEqualTo("silent"))
+        .hasMessageContaining("not answered");
+    never.countDown();
+  }
+
+  private static void sleep(CountDownLatch until) {
+    try {
+      until.await();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
   }
 
   @Test
