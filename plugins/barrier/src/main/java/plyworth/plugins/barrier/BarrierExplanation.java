@@ -23,8 +23,9 @@ final class BarrierExplanation {
       sections.add(layers.bars());
     }
     sections.addAll(PinholeSection.of(model, structure));
-    sections.addAll(PackSections.of(model, barrier));
-    sections.addAll(GainCurves.of(barrier));
+    PackConductance pack = PackBarrier.conductance(model, structure);
+    sections.addAll(PackSections.of(model, barrier, pack));
+    sections.addAll(GainCurves.of(barrier, pack));
     sections.addAll(tests(barrier));
     return new Explanation(sections);
   }

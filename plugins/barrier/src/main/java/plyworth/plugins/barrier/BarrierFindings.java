@@ -63,7 +63,7 @@ final class BarrierFindings {
 
   /** Days, times the brief, the brief, and what crosses the pack per day. */
   private Text ends(String key, PackBarrier.Path path) {
-    if (path.mechanism().allowance() == 0) {
+    if (path.mechanism().balance().atOnce()) {
       return Text.of(key + "at-once." + path.mechanism().word(), barrier.demand().days());
     }
     double asked = barrier.demand().days();
@@ -72,7 +72,7 @@ final class BarrierFindings {
         path.days(),
         path.days() / asked,
         asked,
-        Math.abs(barrier.perDay(path, path.total())));
+        Math.abs(path.mechanism().perDay(path.total())));
   }
 
   /** The layer that holds back most, when what is known of it is weak. */
@@ -132,7 +132,7 @@ final class BarrierFindings {
               double allowed = balance.content().allowedLossPercent();
               if (loss > allowed) {
                 PackBarrier.Path path = barrier.path(Permeant.ALCOHOL).orElseThrow();
-                double perDay = barrier.perDay(path, path.total());
+                double perDay = path.mechanism().perDay(path.total());
                 add(
                     Level.BLOCKS,
                     BarrierCriteria.VOLATILE_LOSS_ID,

@@ -33,6 +33,7 @@ final class BarrierLayerwise implements Layerwise {
   private final double lossPerConductance;
   private final double allowedLoss;
   private final double failsBefore;
+  private final boolean constant;
 
   BarrierLayerwise(BarrierModel model) {
     this.model = model;
@@ -45,6 +46,7 @@ final class BarrierLayerwise implements Layerwise {
             .orElse(Double.NaN);
     this.allowedLoss =
         model.demand().alcohol().map(a -> a.content().allowedLossPercent()).orElse(Double.NaN);
+    this.constant = model.climates().seasons().constant();
     this.failsBefore = model.blockMargin() * model.demand().days();
   }
 
@@ -84,28 +86,42 @@ final class BarrierLayerwise implements Layerwise {
     invert(block.states[1], block.low[WVTR], size);
     System.arraycopy(block.states[2], 0, block.low[LIGHT], 0, size);
     double[] days = block.low[SHELF_LIFE];
+    double[] most = constant ? days : block.apart(SHELF_LIFE);
     Arrays.fill(days, 0, size, model.demand().cap());
+    Arrays.fill(most, 0, size, model.demand().cap());
     Arrays.fill(block.blocked, 0, size, 0);
     for (int m = 0; m < mechanisms.size(); m++) {
-      finish(block, m, days);
+      finish(block, m, days, most);
     }
+    divide(days, block.low[MARGIN], size);
+    if (!constant) {
+      divide(most, block.apart(MARGIN), size);
+    }
+  }
+
+  private void divide(double[] days, double[] margins, int size) {
     double asked = model.demand().days();
-    double[] margins = block.low[MARGIN];
     for (int i = 0; i < size; i++) {
       margins[i] = days[i] / asked;
     }
   }
 
-  private void finish(Block block, int index, double[] days) {
+  private void finish(Block block, int index, double[] days, double[] most) {
     Mechanism mechanism = mechanisms.get(index);
+    Balance balance = mechanism.balance();
+    boolean apart = days != most;
     double[] resistance = block.states[FIRST_PATH + 2 * index];
     double[] edge = block.states[FIRST_PATH + 2 * index + 1];
     long[] blocked = block.blocked;
     PackGeometry pack = model.pack();
     for (int i = 0; i < block.size; i++) {
-      double until = mechanism.days(pack.total(resistance[i], edge[i]));
-      days[i] = Math.min(days[i], until);
-      blocked[i] |= until < failsBefore ? DOES_NOT_KEEP_BIT : 0;
+      double conductance = pack.total(resistance[i], edge[i]);
+      double latest = balance.atMost(conductance);
+      most[i] = Math.min(most[i], latest);
+      blocked[i] |= latest < failsBefore ? DOES_NOT_KEEP_BIT : 0;
+      if (apart) {
+        days[i] = Math.min(days[i], balance.atLeast(conductance));
+      }
     }
     if (mechanism.permeant() == Permeant.ALCOHOL) {
       finishLoss(block, resistance, edge);
@@ -151,9 +167,9 @@ final class BarrierLayerwise implements Layerwise {
       int at = FIRST_PATH + 2 * m;
       double tight = conductance(block.stateHigh[at][i], block.stateLow[at + 1][i]);
       double leaky = conductance(block.stateLow[at][i], block.stateHigh[at + 1][i]);
-      double low = mechanism.days(leaky);
-      double high = mechanism.days(tight);
-      boundKeeping(block, i, low, high);
+      double low = mechanism.balance().atLeast(leaky);
+      double high = mechanism.balance().atMost(tight);
+      boundKeeping(block, i, mechanism.balance().atMost(leaky), high);
       if (mechanism.permeant() == Permeant.ALCOHOL) {
         boundLoss(block, i, tight, leaky);
       }

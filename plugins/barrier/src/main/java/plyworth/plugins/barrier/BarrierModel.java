@@ -9,27 +9,28 @@ import plyworth.shared.scoring.Text;
  * Everything that is fixed for one brief, library, set of parameters and draw.
  *
  * @param context what the plugin may know
- * @param climate climate of storage
- * @param layers what each layer lets through
+ * @param climates climate of storage, and what each layer lets through in it
  * @param pack geometry of the pack
  * @param demand what the brief asks for
  */
 record BarrierModel(
-    ScoringContext context,
-    StorageClimate climate,
-    LayerTransmission layers,
-    PackGeometry pack,
-    Demand demand) {
+    ScoringContext context, BarrierClimates climates, PackGeometry pack, Demand demand) {
 
   /** The model of a context. */
   static BarrierModel of(ScoringContext context) {
-    StorageClimate climate = StorageClimate.of(context.brief());
+    BarrierClimates climates = BarrierClimates.of(context);
     return new BarrierModel(
-        context,
-        climate,
-        new LayerTransmission(context, climate),
-        PackGeometry.of(context.brief().pack()),
-        Demand.of(context.brief(), climate));
+        context, climates, PackGeometry.of(context.brief().pack()), Demand.of(climates));
+  }
+
+  /** Climate of storage. */
+  StorageClimate climate() {
+    return climates.climate();
+  }
+
+  /** What each layer lets through at the storage climate. */
+  LayerTransmission layers() {
+    return climates.storage();
   }
 
   /** The margin below which a candidate is blocked. */

@@ -12,6 +12,7 @@ final class BarrierParameters {
   static final String PINHOLE_DIAMETER = "pinhole-diameter";
   static final String PINHOLE_COVER = "pinhole-cover";
   static final String ALCOHOL_ACTIVATION = "alcohol-activation";
+  static final String OXYGEN_HALF_LIFE = "oxygen-half-life";
 
   private BarrierParameters() {}
 
@@ -24,6 +25,7 @@ final class BarrierParameters {
     all.add(parameter(PINHOLE_DIAMETER, "um", 50, 1, 500));
     all.add(parameter(PINHOLE_COVER, "um", 12, 1, 200));
     all.add(parameter(ALCOHOL_ACTIVATION, "kJ/mol", 60, 0, 120));
+    all.add(parameter(OXYGEN_HALF_LIFE, "days", 0, 0, 100_000));
     return List.copyOf(all);
   }
 

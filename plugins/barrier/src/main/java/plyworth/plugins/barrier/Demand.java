@@ -10,40 +10,51 @@ import plyworth.shared.scoring.Outcome;
  * What a brief asks of the pack.
  *
  * @param days shelf life asked for
- * @param moisture balance of water, when the product has a moisture limit
- * @param oxygen balance of oxygen, when it has an oxygen limit
  * @param alcohol balance of the volatile content, when there is any
- * @param mechanisms all that apply
+ * @param mechanisms all ways in which the product can reach a limit
  */
-record Demand(
-    double days,
-    Optional<MoistureBalance> moisture,
-    Optional<OxygenBalance> oxygen,
-    Optional<VolatileBalance> alcohol,
-    List<Mechanism> mechanisms) {
+record Demand(double days, Optional<VolatileBalance> alcohol, List<Mechanism> mechanisms) {
 
   /** Shelf life is not promised beyond this many times the brief (common practice). */
   static final double CAP = 3;
 
   /** The demand of a brief. */
-  static Demand of(Brief brief, StorageClimate climate) {
-    Optional<MoistureBalance> moisture =
-        brief
-            .product()
-            .moisture()
-            .map(limit -> new MoistureBalance(limit, climate.outside(), climate.saturatedPa()));
-    Optional<OxygenBalance> oxygen = brief.product().oxygen().map(limit -> OxygenBalance.of(brief));
+  static Demand of(BarrierClimates climates) {
+    Brief brief = climates.context().brief();
+    StorageClimate climate = climates.climate();
+    Seasons seasons = climates.seasons();
+    double halfLife = climates.context().parameter(BarrierParameters.OXYGEN_HALF_LIFE);
+    List<Mechanism> mechanisms = new ArrayList<>();
+    brief
+        .product()
+        .moisture()
+        .map(
+            limit ->
+                MoistureBalance.of(
+                    limit, brief.pack().headspaceCm3(), seasons, factors(climates, Permeant.WATER)))
+        .ifPresent(balance -> mechanisms.add(new Mechanism(Permeant.WATER, balance)));
+    brief
+        .product()
+        .oxygen()
+        .map(
+            limit ->
+                OxygenBalance.of(
+                    brief, halfLife, climate.inside(), seasons, factors(climates, Permeant.OXYGEN)))
+        .ifPresent(balance -> mechanisms.add(new Mechanism(Permeant.OXYGEN, balance)));
     Optional<VolatileBalance> alcohol =
         brief
             .product()
             .volatileContent()
             .filter(content -> content.massFraction() > 0)
             .map(content -> VolatileBalance.of(content, climate.celsius()));
-    List<Mechanism> mechanisms = new ArrayList<>();
-    moisture.ifPresent(m -> mechanisms.add(new Mechanism(Permeant.WATER, m.allowance())));
-    oxygen.ifPresent(o -> mechanisms.add(new Mechanism(Permeant.OXYGEN, o.allowance())));
-    alcohol.ifPresent(a -> mechanisms.add(new Mechanism(Permeant.ALCOHOL, a.allowance())));
-    return new Demand(brief.shelfLifeDays(), moisture, oxygen, alcohol, List.copyOf(mechanisms));
+    alcohol
+        .map(a -> a.accrual(climate.inside(), seasons, factors(climates, Permeant.ALCOHOL)))
+        .ifPresent(balance -> mechanisms.add(new Mechanism(Permeant.ALCOHOL, balance)));
+    return new Demand(brief.shelfLifeDays(), alcohol, List.copyOf(mechanisms));
+  }
+
+  private static SeasonFactors factors(BarrierClimates climates, Permeant permeant) {
+    return SeasonFactors.of(climates, permeant);
   }
 
   /** Whether anything harms the product. */

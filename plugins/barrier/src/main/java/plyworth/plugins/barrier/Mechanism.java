@@ -4,19 +4,24 @@ package plyworth.plugins.barrier;
  * One way in which the product reaches its limit.
  *
  * @param permeant what passes
- * @param allowance days until the limit times conductance of the pack; NaN when unknown, infinite
- *     when the climate never drives the product to the limit
+ * @param balance how it moves the product towards the limit
  */
-record Mechanism(Permeant permeant, double allowance) {
-
-  /** Days until the limit through a pack of some conductance; zero when nothing is allowed. */
-  double days(double conductance) {
-    return allowance == 0 ? 0 : allowance / conductance;
-  }
+record Mechanism(Permeant permeant, Balance balance) {
 
   /** Whether any pack could be the one that fails. */
   boolean canLimit() {
-    return !Double.isInfinite(allowance);
+    return balance.canLimit();
+  }
+
+  /** Days until the limit in a pack; never, whatever the pack, where the climate does not drive. */
+  Life life(PackConductance pack) {
+    return canLimit() ? balance.life(pack) : Life.of(Double.POSITIVE_INFINITY);
+  }
+
+  /** What crosses the pack per day when it is filled: mg of water or alcohol, cm³ of oxygen. */
+  double perDay(double conductance) {
+    double rate = balance.rateAtFirst(conductance);
+    return permeant == Permeant.OXYGEN ? rate : 1000 * rate;
   }
 
   /** The word for it, also the last part of the keys of its texts. */

@@ -1,131 +1,176 @@
 package plyworth.plugins.barrier;
 
+import java.util.Arrays;
+import plyworth.shared.brief.Climate.Season;
 import plyworth.shared.brief.Isotherm;
 import plyworth.shared.brief.MoistureLimit;
 
 /**
  * Water that a product takes up or gives off through its pack.
  *
- * <p>The product stays in equilibrium with the gas around it, so its water activity follows W·m'(a)
- * da/dt = G·p0·(RH − a), with the pack's conductance G in g/(day·Pa). The time between two
- * activities is an integral over the isotherm divided by G: time times conductance is a constant of
- * the brief (sorption balance of moisture-sensitive packs, from memory; any isotherm).
+ * <p>The product stays in equilibrium with the gas around it, so its water activity follows c(a)
+ * da/dt = G·p0·(RH − a), with the pack's conductance G in g/(day·Pa) and c what product and
+ * head-space hold (sorption balance of moisture-sensitive packs, from memory). In a constant
+ * climate days are an integral over the isotherm; through seasons the equation is solved step by
+ * step.
  *
- * @param limit the product's limit
- * @param outside relative humidity outside, 0 to 1
- * @param saturatedPa saturated vapour pressure p0 at the storage temperature, Pa
+ * @param sorption what product and head-space hold
+ * @param seasons the climate
+ * @param canLimit whether some season drives the product to its limit
+ * @param enclosure of its days through seasons
  */
-record MoistureBalance(MoistureLimit limit, double outside, double saturatedPa) {
+record MoistureBalance(Sorption sorption, Seasons seasons, boolean canLimit, Enclosure enclosure)
+    implements Balance {
 
-  private static final int BISECTIONS = 60;
+  /** Pieces of the way that the enclosure knows; more make it tighter and dearer. */
+  private static final int PIECES = 8;
 
-  /**
-   * Checks that the isotherm holds as far as it is used.
-   *
-   * @throws IllegalArgumentException when it does not
-   */
-  MoistureBalance {
-    boolean stepwise = limit.isotherm() instanceof Isotherm.Deliquescent;
-    if (!stepwise && Double.isNaN(wettest(limit))) {
-      throw new IllegalArgumentException(
-          ("the isotherm of the brief does not hold up to the water activities ")
-              + limit.initialActivity()
-              + " and "
-              + limit.criticalActivity()
-              + "; lower them, or the GAB constant k");
-    }
-  }
-
-  private static double wettest(MoistureLimit limit) {
-    return limit.isotherm().moisture(Math.max(limit.initialActivity(), limit.criticalActivity()));
-  }
-
-  /**
-   * Days until the limit times conductance, in g/Pa; infinite when the climate never drives the
-   * product to its limit.
-   */
-  double allowance() {
+  /** The balance of a product; crystals that dissolve accrue water above their point. */
+  static Balance of(
+      MoistureLimit limit, double headspaceCm3, Seasons seasons, SeasonFactors factors) {
     if (limit.isotherm() instanceof Isotherm.Deliquescent crystals) {
-      double drive = outside - crystals.deliquescence();
-      return drive > 0
-          ? limit.dryMassG() * crystals.allowedUptake() / (saturatedPa * drive)
-          : Double.POSITIVE_INFINITY;
+      return dissolving(limit, crystals, seasons, factors);
     }
-    return reachesLimit() ? until(limit.criticalActivity()) : Double.POSITIVE_INFINITY;
+    Sorption sorption = Sorption.of(limit, headspaceCm3, seasons.climate().temperatureC());
+    boolean atOnce = limit.initialActivity() == limit.criticalActivity();
+    boolean driven =
+        Arrays.stream(seasons.each(MoistureBalance::outside)).anyMatch(sorption::drives);
+    return new MoistureBalance(
+        sorption, seasons, atOnce || driven, enclosure(sorption, seasons, atOnce, factors));
   }
 
-  /** Whether the climate lies beyond the critical activity, on the way the product moves. */
-  private boolean reachesLimit() {
-    double start = limit.initialActivity();
-    double critical = limit.criticalActivity();
-    return start <= critical ? outside > critical : outside < critical;
+  /** Drive p0·(RH − point) above the deliquescence point; the head-space is left out. */
+  private static Accrual dissolving(
+      MoistureLimit limit, Isotherm.Deliquescent crystals, Seasons seasons, SeasonFactors factors) {
+    double point = crystals.deliquescence();
+    return Accrual.of(
+        Permeant.WATER,
+        "g",
+        1,
+        0,
+        limit.dryMassG() * crystals.allowedUptake(),
+        seasons.each(season -> Math.max(0, saturated(season) * (outside(season) - point))),
+        limit.initialActivity(),
+        seasons,
+        factors);
   }
 
-  /**
-   * Days times conductance from the initial activity to another that lies before the outside
-   * humidity: W/p0 · ∫ m'(a)/(RH − a) da, in g/Pa. Integrated over ln|RH − a|, along which the
-   * integrand is smooth however near the outside humidity comes.
-   */
-  double until(double activity) {
-    double sign = Math.signum(outside - limit.initialActivity());
-    double from = Math.log(Math.abs(outside - activity));
-    double to = Math.log(Math.abs(outside - limit.initialActivity()));
-    double integral =
-        Quadrature.integral(u -> limit.isotherm().slope(outside - sign * Math.exp(u)), from, to);
-    return limit.dryMassG() / saturatedPa * integral;
+  private static double saturated(Season season) {
+    return SaturatedVapour.pascal(season.temperatureC());
   }
 
-  /**
-   * Water taken up after some days, g per pack, negative when given off; past the limit it stays at
-   * the limit.
-   *
-   * @param conductance of the pack, g/(day·Pa)
-   */
-  double uptakeG(double days, double conductance) {
-    if (limit.isotherm() instanceof Isotherm.Deliquescent crystals) {
-      double drive = Math.max(0, outside - crystals.deliquescence());
-      return Math.min(
-          limit.dryMassG() * crystals.allowedUptake(), days * conductance * saturatedPa * drive);
+  private static double outside(Season season) {
+    return season.humidityPercent() / 100;
+  }
+
+  /** Exposure relative to the season that lies farthest beyond the limit. */
+  private static Enclosure enclosure(
+      Sorption sorption, Seasons seasons, boolean atOnce, SeasonFactors factors) {
+    double[] outside = seasons.each(MoistureBalance::outside);
+    double way = sorption.way();
+    double farthest = way * Arrays.stream(outside).map(rh -> way * rh).max().orElseThrow();
+    if (atOnce || !sorption.drives(farthest)) {
+      return Enclosure.constant(seasons, atOnce ? 0 : Double.POSITIVE_INFINITY);
     }
-    double moisture = limit.isotherm().moisture(activityAfter(days * conductance));
-    return limit.dryMassG() * (moisture - limit.isotherm().moisture(limit.initialActivity()));
+    double start = sorption.limit().initialActivity();
+    double critical = sorption.limit().criticalActivity();
+    return seasons.constant()
+        ? Enclosure.constant(
+            seasons,
+            sorption.exposure(start, critical, farthest) / saturated(seasons.round().get(0)))
+        : pieces(sorption, seasons, farthest, factors);
   }
 
-  /** Water that crosses the pack when it is filled, g/day; negative when the product dries. */
-  double initialRate(double conductance) {
-    double within =
-        limit.isotherm() instanceof Isotherm.Deliquescent crystals
-            ? Math.min(outside, crystals.deliquescence())
-            : limit.initialActivity();
-    return conductance * saturatedPa * (outside - within);
-  }
-
-  /** Water taken up at the limit, g per pack. */
-  double allowedG() {
-    if (limit.isotherm() instanceof Isotherm.Deliquescent crystals) {
-      return limit.dryMassG() * crystals.allowedUptake();
-    }
-    double change =
-        limit.isotherm().moisture(limit.criticalActivity())
-            - limit.isotherm().moisture(limit.initialActivity());
-    return limit.dryMassG() * change;
-  }
-
-  /** The activity reached after a time times conductance, by bisection. */
-  private double activityAfter(double exposure) {
-    double near = limit.initialActivity();
-    double far = reachesLimit() ? limit.criticalActivity() : outside;
-    if (near == far) {
-      return near;
-    }
-    for (int i = 0; i < BISECTIONS; i++) {
-      double middle = (near + far) / 2;
-      if (until(middle) < exposure) {
-        near = middle;
-      } else {
-        far = middle;
+  private static Enclosure pieces(
+      Sorption sorption, Seasons seasons, double farthest, SeasonFactors factors) {
+    double[] outside = seasons.each(MoistureBalance::outside);
+    double[] saturated = seasons.each(MoistureBalance::saturated);
+    boolean always = Arrays.stream(outside).allMatch(sorption::drives);
+    double start = sorption.limit().initialActivity();
+    double step = (sorption.limit().criticalActivity() - start) / PIECES;
+    double[] pieces = new double[PIECES];
+    double[][] most = new double[PIECES][outside.length];
+    double[][] least = new double[always ? PIECES : 0][outside.length];
+    for (int i = 0; i < PIECES; i++) {
+      double from = start + i * step;
+      double to = start + (i + 1) * step;
+      pieces[i] = sorption.exposure(from, to, farthest);
+      for (int s = 0; s < outside.length; s++) {
+        double drive = Math.max(0, (outside[s] - from) / (farthest - from));
+        most[i][s] = factors.highest()[s] * saturated[s] * drive;
+        if (always) {
+          least[i][s] = factors.lowest()[s] * saturated[s] * (outside[s] - to) / (farthest - to);
+        }
       }
     }
-    return near;
+    return new Enclosure(seasons, pieces, most, least);
+  }
+
+  @Override
+  public double atLeast(double conductance) {
+    return enclosure.atLeast(conductance);
+  }
+
+  @Override
+  public double atMost(double conductance) {
+    return enclosure.atMost(conductance);
+  }
+
+  @Override
+  public Life life(PackConductance pack) {
+    if (atOnce()) {
+      return Life.of(0);
+    }
+    if (!canLimit) {
+      return Life.of(Double.POSITIVE_INFINITY);
+    }
+    return seasons.constant()
+        ? Life.of(constantDays(pack))
+        : MoistureCourse.of(this, pack, seasons.horizonDays()).life();
+  }
+
+  private double constantDays(PackConductance pack) {
+    Season season = seasons.round().get(0);
+    SampledConductance conductance = sampled(pack, season);
+    if (conductance.constant()) {
+      return enclosure.atLeast(conductance.at(0));
+    }
+    double start = sorption.limit().initialActivity();
+    double critical = sorption.limit().criticalActivity();
+    return sorption.exposure(start, critical, outside(season), conductance) / saturated(season);
+  }
+
+  /** The conductance of a pack over the activities that the product can have. */
+  SampledConductance sampled(PackConductance pack, Season season) {
+    double start = sorption.limit().initialActivity();
+    double critical = sorption.limit().criticalActivity();
+    double low = Math.min(start, critical);
+    double high = Math.max(start, critical);
+    for (double outside : seasons.each(MoistureBalance::outside)) {
+      low = sorption.way() > 0 ? Math.min(low, outside) : low;
+      high = sorption.way() < 0 ? Math.max(high, outside) : high;
+    }
+    return SampledConductance.of(pack, season, low, high);
+  }
+
+  @Override
+  public Course course(PackConductance pack, double days) {
+    return MoistureCourse.of(this, pack, days).uptake();
+  }
+
+  @Override
+  public double rateAtFirst(double conductance) {
+    double start = sorption.limit().initialActivity();
+    double most = 0;
+    for (Season season : seasons.round()) {
+      double drive = saturated(season) * (outside(season) - start);
+      most = Math.abs(drive) > Math.abs(most) ? drive : most;
+    }
+    return conductance * most;
+  }
+
+  @Override
+  public boolean atOnce() {
+    return sorption.limit().initialActivity() == sorption.limit().criticalActivity();
   }
 }

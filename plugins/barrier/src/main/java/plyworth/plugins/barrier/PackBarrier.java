@@ -25,8 +25,9 @@ record PackBarrier(double otr, double wvtr, int light, List<Path> paths, Demand 
    * @param mechanism what it leads to
    * @param face conductance of the faces, amount/(day·force)
    * @param edge conductance of the seal edge, amount/(day·force)
+   * @param life when the limit is reached
    */
-  record Path(Mechanism mechanism, double face, double edge) {
+  record Path(Mechanism mechanism, double face, double edge, Life life) {
 
     /** Conductance of the pack: faces plus edge. */
     double total() {
@@ -35,7 +36,7 @@ record PackBarrier(double otr, double wvtr, int light, List<Path> paths, Demand 
 
     /** Days until the limit; infinite when the climate never drives the product there. */
     double days() {
-      return mechanism.canLimit() ? mechanism.days(total()) : Double.POSITIVE_INFINITY;
+      return life.days();
     }
   }
 
@@ -44,8 +45,9 @@ record PackBarrier(double otr, double wvtr, int light, List<Path> paths, Demand 
    * whole (standard; confirmed for three layers by Polymer Journal 36 (2004) 386).
    */
   static PackBarrier of(BarrierModel model, Structure structure) {
+    PackConductance pack = conductance(model, structure);
     List<Path> paths =
-        model.demand().mechanisms().stream().map(m -> path(model, structure, m)).toList();
+        model.demand().mechanisms().stream().map(m -> path(model, structure, m, pack)).toList();
     return new PackBarrier(
         1 / flatResistance(model, structure, Permeant.OXYGEN),
         1 / flatResistance(model, structure, Permeant.WATER),
@@ -62,18 +64,38 @@ record PackBarrier(double otr, double wvtr, int light, List<Path> paths, Demand 
     return sum;
   }
 
-  private static Path path(BarrierModel model, Structure structure, Mechanism mechanism) {
+  private static Path path(
+      BarrierModel model, Structure structure, Mechanism mechanism, PackConductance pack) {
     Permeant permeant = mechanism.permeant();
+    double face = face(model, model.layers(), structure, permeant);
+    double edge = edge(model, model.layers(), structure, permeant);
+    return new Path(mechanism, face, edge, mechanism.life(pack));
+  }
+
+  /** Conductance of the pack in any season. */
+  static PackConductance conductance(BarrierModel model, Structure structure) {
+    return (permeant, season, inside) -> {
+      LayerTransmission layers = model.climates().layers(season);
+      return face(model, layers, structure, permeant) + edge(model, layers, structure, permeant);
+    };
+  }
+
+  private static double face(
+      BarrierModel model, LayerTransmission layers, Structure structure, Permeant permeant) {
     double resistance = 0;
     Layer outer = null;
     for (Layer layer : structure.layers()) {
-      resistance += 1 / model.layers().inPack(layer, outer, permeant);
+      resistance += 1 / layers.inPack(layer, outer, permeant);
       outer = layer;
     }
+    return model.pack().faceM2() / resistance;
+  }
+
+  private static double edge(
+      BarrierModel model, LayerTransmission layers, Structure structure, Permeant permeant) {
     Layer sealant = structure.innermost();
     double gap = 2 * model.context().gaugeUm(sealant);
-    double edge = model.pack().edge(model.layers().asSealant(sealant, permeant), gap);
-    return new Path(mechanism, model.pack().faceM2() / resistance, edge);
+    return model.pack().edge(layers.asSealant(sealant, permeant), gap);
   }
 
   private static int light(BarrierModel model, Structure structure) {
@@ -103,23 +125,19 @@ record PackBarrier(double otr, double wvtr, int light, List<Path> paths, Demand 
     return known().filter(p -> !Double.isInfinite(p.days())).min(Comparator.comparing(Path::days));
   }
 
-  /** Whether a mechanism that is known keeps the product for less than a margin. */
+  /**
+   * Whether a mechanism that is known keeps the product for less than a margin, as far as the
+   * conductance at the storage climate shows it for certain.
+   */
   boolean failsBelow(double margin) {
-    return known().anyMatch(p -> p.days() < margin * demand.days());
+    return known()
+        .filter(p -> p.mechanism().canLimit())
+        .map(p -> p.mechanism().balance().atMost(p.total()))
+        .anyMatch(days -> days < margin * demand.days());
   }
 
   private Stream<Path> known() {
     return paths.stream().filter(p -> !Double.isNaN(p.days()));
-  }
-
-  /** What crosses the pack per day when it is filled: mg of water or alcohol, cm³ of oxygen. */
-  double perDay(Path path, double conductance) {
-    return switch (path.mechanism().permeant()) {
-      case WATER -> 1000 * demand.moisture().orElseThrow().initialRate(conductance);
-      case OXYGEN -> conductance * OxygenBalance.AIR_BAR;
-      case ALCOHOL ->
-          1000 * conductance * demand.alcohol().orElseThrow().vapour().alcoholActivity();
-    };
   }
 
   /** Loss of the volatile content over the shelf life, % of the charge; NaN when unknown. */

@@ -12,11 +12,11 @@ final class PackSections {
 
   private PackSections() {}
 
-  static List<Section> of(BarrierModel model, PackBarrier barrier) {
+  static List<Section> of(BarrierModel model, PackBarrier barrier, PackConductance pack) {
     if (!barrier.demand().applies()) {
       return List.of();
     }
-    return List.of(climate(model), terms(barrier), limits(barrier), margins(barrier));
+    return List.of(climate(model), terms(barrier), limits(barrier, pack), margins(barrier));
   }
 
   private static Section climate(BarrierModel model) {
@@ -45,8 +45,8 @@ final class PackSections {
   private static Section terms(PackBarrier barrier) {
     List<List<Object>> rows = new ArrayList<>();
     for (PackBarrier.Path path : barrier.paths()) {
-      double face = barrier.perDay(path, path.face());
-      double edge = barrier.perDay(path, path.edge());
+      double face = path.mechanism().perDay(path.face());
+      double edge = path.mechanism().perDay(path.edge());
       rows.add(
           List.of(
               path.mechanism().word(),
@@ -65,18 +65,18 @@ final class PackSections {
     return new Table(Text.of("section.pack"), columns, rows, Text.of("basis.pack"));
   }
 
-  private static Section limits(PackBarrier barrier) {
+  private static Section limits(PackBarrier barrier, PackConductance pack) {
     List<List<Object>> rows = new ArrayList<>();
     for (PackBarrier.Path path : barrier.paths()) {
-      Gain gain = Gain.of(barrier, path);
+      Course gain = path.mechanism().balance().course(pack, barrier.demand().days());
       rows.add(
           List.of(
               path.mechanism().word(),
               gain.unit(),
               gain.after(barrier.demand().days()),
               gain.limit(),
-              orNever(path.days()),
-              orNever(path.days() / barrier.demand().days())));
+              orNever(path.life()),
+              orNever(times(path.life(), barrier.demand().days()))));
     }
     List<Text> columns =
         List.of(
@@ -99,8 +99,15 @@ final class PackSections {
         Text.of("basis.margins"));
   }
 
-  private static Object orNever(double figure) {
-    return Double.isInfinite(figure) ? "never" : (Object) figure;
+  private static Life times(Life life, double days) {
+    return new Life(life.days() / days, life.reached());
+  }
+
+  private static Object orNever(Life life) {
+    if (life.reached() || Double.isNaN(life.days())) {
+      return life.days();
+    }
+    return Double.isInfinite(life.days()) ? "never" : "over " + Math.round(life.days());
   }
 
   private static double capped(PackBarrier barrier, PackBarrier.Path path) {

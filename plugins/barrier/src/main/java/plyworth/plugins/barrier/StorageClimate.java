@@ -1,6 +1,7 @@
 package plyworth.plugins.barrier;
 
 import plyworth.shared.brief.Brief;
+import plyworth.shared.brief.Climate;
 import plyworth.shared.brief.Isotherm;
 import plyworth.shared.brief.MoistureLimit;
 
@@ -29,6 +30,11 @@ record StorageClimate(double celsius, double outside, double inside) {
             .or(() -> brief.product().moisture().map(StorageClimate::wetterEnd))
             .orElse(outside);
     return new StorageClimate(celsius, outside, inside);
+  }
+
+  /** The climate of a season; inside stays at its wettest. */
+  StorageClimate in(Climate.Season season) {
+    return new StorageClimate(season.temperatureC(), season.humidityPercent() / 100, inside);
   }
 
   private static double wetterEnd(MoistureLimit limit) {

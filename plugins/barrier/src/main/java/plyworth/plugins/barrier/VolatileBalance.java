@@ -28,9 +28,18 @@ record VolatileBalance(VolatileContent content, AlcoholVapour vapour) {
     return content.chargeG() * content.massFraction();
   }
 
-  /** Days until the allowed loss times conductance, in g per unit of activity. */
-  double allowance() {
-    return content.allowedLossPercent() / 100 * chargeG() / vapour.alcoholActivity();
+  /** The loss up to what is allowed, each season at the vapour pressure of its temperature. */
+  Balance accrual(double inside, Seasons seasons, SeasonFactors factors) {
+    return Accrual.of(
+        Permeant.ALCOHOL,
+        "%",
+        100 / chargeG(),
+        0,
+        content.allowedLossPercent() / 100 * chargeG(),
+        seasons.each(season -> of(content, season.temperatureC()).vapour().alcoholActivity()),
+        inside,
+        seasons,
+        factors);
   }
 
   /** Loss per day and unit of conductance, % of the charge. */

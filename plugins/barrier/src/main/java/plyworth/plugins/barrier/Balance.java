@@ -1,0 +1,39 @@
+package plyworth.plugins.barrier;
+
+/**
+ * How a product moves towards one of its limits while things cross its pack.
+ *
+ * <p>The exact answer, {@link #life}, follows the pack through every season. The layerwise form
+ * knows only one conductance, that at the {@link StorageClimate}; {@link #atLeast} and {@link
+ * #atMost} enclose the exact answer by it, up to the day looked ahead to. Both never rise with
+ * conductance. In a constant climate both are the exact answer for a conductance that does not
+ * change with the activity inside, to the rounding of the quadrature (1e-12).
+ */
+interface Balance {
+
+  /** The fewest days until the limit, for a conductance at the storage climate. */
+  double atLeast(double conductance);
+
+  /** The most days until the limit. */
+  double atMost(double conductance);
+
+  /** Days until the limit in a pack. */
+  Life life(PackConductance pack);
+
+  /** The way to the limit, up to some day. */
+  Course course(PackConductance pack, double days);
+
+  /**
+   * What crosses the pack per day when it is filled, in the season that drives most: g of water or
+   * alcohol, cm³ of oxygen; negative when it leaves a product that dries.
+   *
+   * @param conductance of the pack, or of a part of it, at the storage climate
+   */
+  double rateAtFirst(double conductance);
+
+  /** Whether the climate can drive the product to the limit at all. */
+  boolean canLimit();
+
+  /** Whether the product is at its limit, or beyond it, when it is packed. */
+  boolean atOnce();
+}

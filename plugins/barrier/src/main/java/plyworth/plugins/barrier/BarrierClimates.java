@@ -1,0 +1,42 @@
+package plyworth.plugins.barrier;
+
+import java.util.HashMap;
+import java.util.Map;
+import plyworth.shared.brief.Climate.Season;
+import plyworth.shared.scoring.ScoringContext;
+
+/**
+ * What layers let through at the storage climate and in each of its seasons.
+ *
+ * @param context what the plugin may know
+ * @param climate the storage climate, one for the whole brief
+ * @param seasons the climate over time
+ * @param storage layers at the storage climate
+ * @param bySeason layers in each season
+ */
+record BarrierClimates(
+    ScoringContext context,
+    StorageClimate climate,
+    Seasons seasons,
+    LayerTransmission storage,
+    Map<Season, LayerTransmission> bySeason) {
+
+  /** The climates of a brief. */
+  static BarrierClimates of(ScoringContext context) {
+    StorageClimate climate = StorageClimate.of(context.brief());
+    Seasons seasons =
+        new Seasons(context.brief().climate(), Demand.CAP * context.brief().shelfLifeDays());
+    Map<Season, LayerTransmission> bySeason = new HashMap<>();
+    for (Season season : seasons.round()) {
+      bySeason.put(season, new LayerTransmission(context, climate.in(season)));
+    }
+    return new BarrierClimates(
+        context, climate, seasons, new LayerTransmission(context, climate), Map.copyOf(bySeason));
+  }
+
+  /** Layers in a season, be it one of the brief or any other. */
+  LayerTransmission layers(Season season) {
+    LayerTransmission known = bySeason.get(season);
+    return known != null ? known : new LayerTransmission(context, climate.in(season));
+  }
+}
