@@ -152,7 +152,7 @@ class HouseRulesTest {
   @ParameterizedTest
   @ValueSource(
       strings = {"barrier", "cost", "recyclability", "printmethod", "machinability", "footprint"})
-  void aPluginKnowsSharedAlone(String plugin) {
+  void aPluginKnowsSharedAloneAndTheLibrariesItBrings(String plugin) {
     check(
         classes()
             .that()
@@ -160,7 +160,10 @@ class HouseRulesTest {
             .should()
             .onlyDependOnClassesThat()
             .resideInAnyPackage(
-                "plyworth.plugins." + plugin + "..", "plyworth.shared..", "java.."));
+                "plyworth.plugins." + plugin + "..",
+                "plyworth.shared..",
+                "java..",
+                "org.hipparchus.."));
   }
 
   @Test

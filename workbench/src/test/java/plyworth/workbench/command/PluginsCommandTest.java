@@ -27,21 +27,7 @@ class PluginsCommandTest {
   @BeforeEach
   void studyAndPluginsAreThere() throws IOException {
     study = BrothStudy.in(folder);
-    try (Stream<Path> jars = Files.list(CommandLineRun.HOME.resolve("plugins"))) {
-      for (Path jar : jars.filter(j -> j.toString().endsWith(".jar")).toList()) {
-        Files.copy(jar, plugins.resolve(jar.getFileName()));
-      }
-    }
-  }
-
-  private void remove(String plugin) throws IOException {
-    try (Stream<Path> jars = Files.list(plugins)) {
-      Path jar =
-          jars.filter(j -> j.getFileName().toString().startsWith("plyworth-plugin-" + plugin))
-              .findFirst()
-              .orElseThrow();
-      Files.delete(jar);
-    }
+    OwnPlugins.copyTo(plugins);
   }
 
   @Test
@@ -71,7 +57,7 @@ class PluginsCommandTest {
   @ValueSource(strings = {"barrier", "cost", "machinability", "print-method", "recyclability"})
   void aStudyThatUsesAMissingPluginSaysSoAndRunsWithoutItWhenTold(String missing)
       throws IOException {
-    remove(missing);
+    OwnPlugins.remove(plugins, missing);
     CommandLineRun refused = CommandLineRun.of("rank", study, "--plugins", plugins);
     assertThat(refused.code()).isEqualTo(2);
     assertThat(refused.err())
@@ -118,7 +104,7 @@ class PluginsCommandTest {
   @Test
   void withoutAnyPluginThereIsNothingToRankBy() throws IOException {
     for (String plugin : BUILT_IN) {
-      remove(plugin);
+      OwnPlugins.remove(plugins, plugin);
     }
     CommandLineRun run = CommandLineRun.of("plugins", "--plugins", plugins);
     assertThat(run.out()).contains("none is loaded");

@@ -22,11 +22,7 @@ class StrangerPluginTest {
 
   @BeforeEach
   void pluginLiesBesideTheBuiltInOnes() throws IOException {
-    try (Stream<Path> jars = Files.list(CommandLineRun.HOME.resolve("plugins"))) {
-      for (Path jar : jars.filter(j -> j.toString().endsWith(".jar")).toList()) {
-        Files.copy(jar, plugins.resolve(jar.getFileName()));
-      }
-    }
+    OwnPlugins.copyTo(plugins);
     StrangerPlugin.in(plugins);
     study =
         BrothStudy.in(

@@ -31,7 +31,7 @@ class AssembledPluginsTest {
 
   @Test
   void aPluginBringsItsLibrariesInAFolderOfItsOwnAndLendsThemToNobody() throws Exception {
-    assertThat(names(HOME.resolve("plugins/barrier")))
+    assertThat(names(HOME.resolve("plugins/plyworth-plugin-barrier")))
         .anyMatch(name -> name.startsWith("plyworth-plugin-barrier"))
         .anyMatch(name -> name.startsWith("hipparchus-ode"))
         .anyMatch(name -> name.startsWith("hipparchus-core"));
