@@ -25,8 +25,13 @@ final class BarrierExplanation {
     sections.addAll(PinholeSection.of(model, structure));
     PackConductance pack = PackBarrier.conductance(model, structure);
     sections.addAll(PackSections.of(model, barrier, pack));
-    sections.addAll(GainCurves.of(barrier, pack));
-    sections.addAll(tests(barrier));
+    if (barrier.demand().applies()) {
+      sections.add(ClimateSection.of(model.context().brief().climate()));
+      ProtectionSection.of(model, barrier, pack).ifPresent(sections::add);
+      sections.addAll(GainCurves.of(barrier, pack));
+      sections.add(AcceleratedSection.of(model, structure, barrier));
+    }
+    sections.add(LaboratoryTests.of(barrier));
     return new Explanation(sections);
   }
 
@@ -45,17 +50,5 @@ final class BarrierExplanation {
             .map(p -> Text.of("verdict." + p.mechanism().word(), p.days(), barrier.demand().days()))
             .orElse(Text.of("finding.never-limiting")),
         basis);
-  }
-
-  /** The laboratory tests that settle the figures. */
-  private static List<Section> tests(PackBarrier barrier) {
-    List<Section> notes = new ArrayList<>();
-    List<String> tests = new ArrayList<>(List.of("oxygen", "water"));
-    barrier.path(Permeant.ALCOHOL).ifPresent(p -> tests.add("alcohol"));
-    tests.addAll(List.of("flex", "foil", "seals", "isotherm"));
-    for (String test : tests) {
-      notes.add(new Note(Text.of("test." + test), Text.of("basis.tests")));
-    }
-    return notes;
   }
 }

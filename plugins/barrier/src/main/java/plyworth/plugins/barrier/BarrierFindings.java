@@ -3,6 +3,7 @@ package plyworth.plugins.barrier;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plyworth.shared.brief.Climate.Season;
 import plyworth.shared.material.SourceKind;
 import plyworth.shared.material.Sourced;
 import plyworth.shared.scoring.Finding;
@@ -52,13 +53,35 @@ final class BarrierFindings {
     PackBarrier.Path path = limiting.get();
     if (barrier.failsBelow(model.blockMargin())) {
       add(Level.BLOCKS, BarrierCriteria.DOES_NOT_KEEP, ends("finding.does-not-keep.", path), path);
+    } else if (barrier.margin() < 1) {
+      add(Level.WARNS, "too-short", ends("finding.does-not-keep.", path), path);
     } else if (barrier.margin() < THIN_MARGIN) {
       add(Level.WARNS, "thin-margin", ends("finding.thin-margin.", path), path);
     }
-    boolean beyond = path.days() > barrier.demand().cap();
+    boolean beyond = !path.life().reached() || path.days() > barrier.demand().cap();
     String key = beyond ? "finding.beyond." : "finding.limiting.";
     add(Level.INFORMS, "limiting", ends(key, path), path);
+    season(path);
     decidingLayer(path);
+  }
+
+  /** In which season of a changing climate the limit is crossed. */
+  private void season(PackBarrier.Path path) {
+    Seasons seasons = model.climates().seasons();
+    if (!seasons.constant() && path.life().reached() && path.days() > 0) {
+      int index = seasons.on(path.days());
+      Season season = seasons.round().get(index);
+      add(
+          Level.INFORMS,
+          "season",
+          Text.of(
+              "finding.season",
+              index + 1,
+              season.temperatureC(),
+              season.humidityPercent(),
+              path.days()),
+          path);
+    }
   }
 
   /** Days, times the brief, the brief, and what crosses the pack per day. */

@@ -13,6 +13,8 @@ final class BarrierParameters {
   static final String PINHOLE_COVER = "pinhole-cover";
   static final String ALCOHOL_ACTIVATION = "alcohol-activation";
   static final String OXYGEN_HALF_LIFE = "oxygen-half-life";
+  static final String CHAMBER_TEMPERATURE = "chamber-temperature";
+  static final String CHAMBER_HUMIDITY = "chamber-humidity";
 
   private BarrierParameters() {}
 
@@ -26,6 +28,8 @@ final class BarrierParameters {
     all.add(parameter(PINHOLE_COVER, "um", 12, 1, 200));
     all.add(parameter(ALCOHOL_ACTIVATION, "kJ/mol", 60, 0, 120));
     all.add(parameter(OXYGEN_HALF_LIFE, "days", 0, 0, 100_000));
+    all.add(parameter(CHAMBER_TEMPERATURE, "degC", 40, 0, 70));
+    all.add(parameter(CHAMBER_HUMIDITY, "%", 75, 0, 100));
     return List.copyOf(all);
   }
 

@@ -13,6 +13,9 @@ import java.util.List;
  */
 record Course(String unit, double limit, List<Double> days, List<Double> amounts) {
 
+  /** Two courses that end at one limit may miss it by this share of the way. */
+  private static final double ROUNDING = 1e-9;
+
   /** Copies the lists. */
   Course {
     days = List.copyOf(days);
@@ -40,8 +43,9 @@ record Course(String unit, double limit, List<Double> days, List<Double> amounts
   /** The first day on which an amount is reached, on the way to the limit; infinite if never. */
   double dayOf(double amount) {
     double way = Math.signum(limit - amounts.get(0));
+    double rounding = ROUNDING * Math.abs(limit - amounts.get(0));
     for (int i = 0; i < days.size(); i++) {
-      if (way * (amounts.get(i) - amount) >= 0) {
+      if (way * (amounts.get(i) - amount) >= -rounding) {
         return i == 0 ? days.get(0) : between(i, amount);
       }
     }

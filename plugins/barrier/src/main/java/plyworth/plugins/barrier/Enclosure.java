@@ -28,9 +28,10 @@ record Enclosure(Seasons seasons, double[] pieces, double[][] most, double[][] l
 
   /** The most days. */
   double atMost(double conductance) {
-    return least.length == 0 && !Double.isNaN(conductance)
-        ? Double.POSITIVE_INFINITY
-        : days(conductance, least);
+    if (least.length == 0) {
+      return Double.isNaN(conductance) ? Double.NaN : Double.POSITIVE_INFINITY;
+    }
+    return days(conductance, least);
   }
 
   private double days(double conductance, double[][] rates) {

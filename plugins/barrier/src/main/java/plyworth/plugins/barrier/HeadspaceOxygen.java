@@ -47,6 +47,11 @@ record HeadspaceOxygen(double startCm3, double[] capacities, double uptakePerDay
     return Double.isInfinite(uptakePerDay);
   }
 
+  /** Whether there is a head-space at all. */
+  boolean holdsGas() {
+    return capacities[0] > 0;
+  }
+
   /** The same head-space over a product that takes up nothing. */
   HeadspaceOxygen untouched() {
     return new HeadspaceOxygen(startCm3, capacities, 0, seasons);

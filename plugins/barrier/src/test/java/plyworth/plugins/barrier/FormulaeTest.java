@@ -17,6 +17,14 @@ class FormulaeTest {
     assertThat(zone(30, 0.70)).isCloseTo(30.0, withPercentage(2)).isCloseTo(29.657, within(0.001));
   }
 
+  /** ICH conditions of long-term zones IVa and IVb and of accelerated storage; analytic. */
+  @Test
+  void vapourPressureOfTheHotZonesAndOfTheChamber() {
+    assertThat(zone(30, 0.65)).isCloseTo(27.538, within(0.001));
+    assertThat(zone(30, 0.75)).isCloseTo(31.775, within(0.001));
+    assertThat(zone(40, 0.75)).isCloseTo(55.310, within(0.001));
+  }
+
   private static double zone(double celsius, double humidity) {
     return SaturatedVapour.pascal(celsius) * humidity / 100;
   }

@@ -102,6 +102,15 @@ class MoistureTest {
   }
 
   @Test
+  void moreConductanceNeverKeepsLongerAndMoreAllowedUptakeNeverShorter() {
+    for (double conductance = 1e-8; conductance < 1e-3; conductance *= 1.7) {
+      double days = days(milk(0.20, 0.50, HOT), conductance);
+      assertThat(days(milk(0.20, 0.50, HOT), 1.1 * conductance)).isLessThan(days);
+      assertThat(days(milk(0.20, 0.52, HOT), conductance)).isGreaterThan(days);
+    }
+  }
+
+  @Test
   void aProductAtItsLimitWhenPackedKeepsForNoTime() {
     Balance balance = milk(0.40, 0.40, HOT);
     assertThat(balance.atOnce()).isTrue();

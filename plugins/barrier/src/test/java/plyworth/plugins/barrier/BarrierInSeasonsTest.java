@@ -1,0 +1,47 @@
+package plyworth.plugins.barrier;
+
+import java.util.List;
+import plyworth.shared.brief.Brief;
+import plyworth.shared.brief.Climate;
+import plyworth.shared.brief.Climate.Season;
+import plyworth.shared.scoring.PluginConformance;
+import plyworth.shared.scoring.SampleBriefs;
+import plyworth.shared.scoring.ScoringPlugin;
+
+/** Whatever holds in a constant climate holds through seasons, damp ones and dry ones. */
+class BarrierInSeasonsTest extends PluginConformance {
+
+  private static final Climate DAMP =
+      new Climate(
+          "damp",
+          List.of(new Season(120, 32, 85), new Season(120, 25, 60), new Season(125, 18, 86)));
+
+  private static final Climate SWINGING =
+      new Climate("swinging", List.of(new Season(30, 8, 20), new Season(30, 28, 88)));
+
+  @Override
+  protected ScoringPlugin plugin() {
+    return new BarrierPlugin();
+  }
+
+  @Override
+  protected List<Brief> briefs() {
+    return List.of(
+        stored(SampleBriefs.sugarStick(), DAMP),
+        stored(SampleBriefs.seasoningStick(), SWINGING),
+        stored(SampleBriefs.alcoholWipe(), DAMP),
+        stored(SampleBriefs.freezeDriedSnack(), DAMP));
+  }
+
+  private static Brief stored(Brief brief, Climate climate) {
+    return new Brief(
+        brief.product(),
+        climate,
+        brief.shelfLifeDays(),
+        brief.pack(),
+        brief.machine(),
+        brief.market(),
+        brief.order(),
+        brief.handling());
+  }
+}
