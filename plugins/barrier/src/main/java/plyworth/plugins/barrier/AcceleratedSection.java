@@ -15,8 +15,8 @@ final class AcceleratedSection {
 
   private AcceleratedSection() {}
 
-  static Section of(BarrierModel model, Structure structure, PackBarrier barrier) {
-    AcceleratedStorage storage = AcceleratedStorage.of(model, structure, barrier);
+  static Section of(BarrierModel model, Structure structure) {
+    AcceleratedStorage storage = AcceleratedStorage.of(model, structure);
     return storage
         .refusal()
         .<Section>map(reason -> new Note(reason, Text.of("basis.accelerated")))

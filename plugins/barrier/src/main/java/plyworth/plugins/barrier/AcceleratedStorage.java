@@ -6,6 +6,7 @@ import java.util.Optional;
 import plyworth.shared.brief.Brief;
 import plyworth.shared.brief.Climate;
 import plyworth.shared.brief.Isotherm;
+import plyworth.shared.brief.MoistureLimit;
 import plyworth.shared.scoring.ScoringContext;
 import plyworth.shared.scoring.Text;
 import plyworth.shared.structure.Layer;
@@ -40,13 +41,44 @@ record AcceleratedStorage(Optional<Mechanism> mechanism, List<Pull> pulls, Optio
     }
   }
 
+  /** One structure in one climate. */
+  private record Place(BarrierModel model, Structure structure, PackBarrier barrier) {
+
+    static Place of(BarrierModel model, Structure structure) {
+      return new Place(model, structure, PackBarrier.of(model, structure));
+    }
+
+    boolean unknown() {
+      return Double.isNaN(barrier.days());
+    }
+
+    boolean canLimit(Permeant permeant) {
+      return model.demand().canLimit().stream().anyMatch(m -> m.permeant() == permeant);
+    }
+
+    double humidityFactor(Layer layer) {
+      double within = model.climate().withinPercent();
+      return model.layers().humidityFactor(layer, Permeant.OXYGEN, within);
+    }
+
+    /** The way to the limit that ends the shelf life. */
+    Course course(double days) {
+      Balance balance = barrier.limiting().orElseThrow().mechanism().balance();
+      return balance.course(PackBarrier.conductance(model, structure), days);
+    }
+  }
+
   /** The chamber of the parameters, for one structure. */
-  static AcceleratedStorage of(BarrierModel model, Structure structure, PackBarrier storage) {
-    BarrierModel chamber = BarrierModel.of(inChamber(model.context()));
-    PackBarrier there = PackBarrier.of(chamber, structure);
-    return refusal(model, chamber, structure, storage, there)
-        .map(reason -> new AcceleratedStorage(Optional.empty(), List.of(), Optional.of(reason)))
-        .orElseGet(() -> accelerated(model, chamber, structure, storage, there));
+  static AcceleratedStorage of(BarrierModel model, Structure structure) {
+    Place storage = Place.of(model, structure);
+    Place chamber = Place.of(BarrierModel.of(inChamber(model.context())), structure);
+    return refusal(storage, chamber)
+        .map(AcceleratedStorage::refused)
+        .orElseGet(() -> accelerated(storage, chamber));
+  }
+
+  private static AcceleratedStorage refused(Text reason) {
+    return new AcceleratedStorage(Optional.empty(), List.of(), Optional.of(reason));
   }
 
   private static ScoringContext inChamber(ScoringContext context) {
@@ -74,62 +106,55 @@ record AcceleratedStorage(Optional<Mechanism> mechanism, List<Pull> pulls, Optio
         context.today());
   }
 
-  private static Optional<Text> refusal(
-      BarrierModel model,
-      BarrierModel chamber,
-      Structure structure,
-      PackBarrier storage,
-      PackBarrier there) {
-    if (Double.isNaN(storage.days()) || Double.isNaN(there.days())) {
+  private static Optional<Text> refusal(Place storage, Place chamber) {
+    if (storage.unknown() || chamber.unknown()) {
       return Optional.of(Text.of("refusal.unknown"));
     }
-    return dissolves(model, chamber)
-        .or(() -> otherMechanism(storage, there))
-        .or(() -> opened(model, chamber, structure, storage));
+    return dissolves(storage, chamber)
+        .or(() -> otherMechanism(storage, chamber))
+        .or(() -> opened(storage, chamber));
   }
 
   /** Crystals that keep dry in storage and dissolve in the chamber show nothing. */
-  private static Optional<Text> dissolves(BarrierModel model, BarrierModel chamber) {
-    return model
+  private static Optional<Text> dissolves(Place storage, Place chamber) {
+    if (storage.canLimit(Permeant.WATER) || !chamber.canLimit(Permeant.WATER)) {
+      return Optional.empty();
+    }
+    return storage
+        .model()
         .context()
         .brief()
         .product()
         .moisture()
-        .filter(limit -> limit.isotherm() instanceof Isotherm.Deliquescent)
-        .map(limit -> ((Isotherm.Deliquescent) limit.isotherm()).deliquescence())
-        .filter(point -> chamber.climate().outside() > point)
-        .filter(point -> !canLimit(model, Permeant.WATER))
-        .map(point -> Text.of("refusal.dissolves", 100 * point));
+        .map(MoistureLimit::isotherm)
+        .filter(isotherm -> isotherm instanceof Isotherm.Deliquescent)
+        .map(isotherm -> 100 * ((Isotherm.Deliquescent) isotherm).deliquescence())
+        .map(point -> Text.of("refusal.dissolves", point));
   }
 
-  private static boolean canLimit(BarrierModel model, Permeant permeant) {
-    return model.demand().canLimit().stream().anyMatch(m -> m.permeant() == permeant);
-  }
-
-  private static Optional<Text> otherMechanism(PackBarrier storage, PackBarrier there) {
-    Optional<PackBarrier.Path> here = storage.limiting();
-    Optional<PackBarrier.Path> chamber = there.limiting();
+  private static Optional<Text> otherMechanism(Place storage, Place chamber) {
+    Optional<PackBarrier.Path> here = storage.barrier().limiting();
+    Optional<PackBarrier.Path> there = chamber.barrier().limiting();
     if (here.isEmpty() || here.get().days() == 0) {
       return Optional.of(Text.of("refusal.nothing-to-show"));
     }
-    Mechanism mechanism = here.get().mechanism();
-    if (chamber.isEmpty()) {
-      return Optional.of(Text.of("refusal.no-drive", mechanism.word()));
+    String word = here.get().mechanism().word();
+    if (there.isEmpty()) {
+      return Optional.of(Text.of("refusal.no-drive", word));
     }
-    String other = chamber.get().mechanism().word();
-    return other.equals(mechanism.word())
+    String other = there.get().mechanism().word();
+    return other.equals(word)
         ? Optional.empty()
-        : Optional.of(Text.of("refusal.other-mechanism", other, mechanism.word()));
+        : Optional.of(Text.of("refusal.other-mechanism", other, word));
   }
 
   /** Polymers that the humidity of the chamber opens, where oxygen decides. */
-  private static Optional<Text> opened(
-      BarrierModel model, BarrierModel chamber, Structure structure, PackBarrier storage) {
-    if (storage.limiting().orElseThrow().mechanism().permeant() != Permeant.OXYGEN) {
+  private static Optional<Text> opened(Place storage, Place chamber) {
+    if (storage.barrier().limiting().orElseThrow().mechanism().permeant() != Permeant.OXYGEN) {
       return Optional.empty();
     }
-    for (Layer layer : structure.layers()) {
-      double times = humidityFactor(chamber, layer) / humidityFactor(model, layer);
+    for (Layer layer : storage.structure().layers()) {
+      double times = chamber.humidityFactor(layer) / storage.humidityFactor(layer);
       if (times > OPENED) {
         return Optional.of(Text.of("refusal.opened", layer.material(), times));
       }
@@ -137,34 +162,19 @@ record AcceleratedStorage(Optional<Mechanism> mechanism, List<Pull> pulls, Optio
     return Optional.empty();
   }
 
-  private static double humidityFactor(BarrierModel model, Layer layer) {
-    return model.layers().humidityFactor(layer, Permeant.OXYGEN, model.climate().withinPercent());
-  }
-
-  private static AcceleratedStorage accelerated(
-      BarrierModel model,
-      BarrierModel chamber,
-      Structure structure,
-      PackBarrier storage,
-      PackBarrier there) {
-    PackBarrier.Path path = storage.limiting().orElseThrow();
-    double end = Math.min(path.days(), storage.demand().days());
-    Course here = path.mechanism().balance().course(PackBarrier.conductance(model, structure), end);
-    Course fast =
-        there
-            .limiting()
-            .orElseThrow()
-            .mechanism()
-            .balance()
-            .course(PackBarrier.conductance(chamber, structure), end);
+  private static AcceleratedStorage accelerated(Place storage, Place chamber) {
+    PackBarrier.Path path = storage.barrier().limiting().orElseThrow();
+    double end = Math.min(path.days(), storage.barrier().demand().days());
+    Course slow = storage.course(end);
+    Course fast = chamber.course(end);
     List<Pull> pulls = new ArrayList<>();
     for (double share : SHARES) {
-      double gain = here.after(share * end) - here.amounts().get(0);
-      pulls.add(new Pull(share * end, fast.dayOf(fast.amounts().get(0) + gain)));
-    }
-    if (pulls.stream().anyMatch(pull -> Double.isInfinite(pull.chamberDay()))) {
-      return new AcceleratedStorage(
-          Optional.empty(), List.of(), Optional.of(Text.of("refusal.slower")));
+      double gain = slow.after(share * end) - slow.amounts().get(0);
+      double day = fast.dayOf(fast.amounts().get(0) + gain);
+      if (Double.isInfinite(day)) {
+        return refused(Text.of("refusal.slower"));
+      }
+      pulls.add(new Pull(share * end, day));
     }
     return new AcceleratedStorage(Optional.of(path.mechanism()), pulls, Optional.empty());
   }

@@ -29,7 +29,7 @@ final class BarrierExplanation {
       sections.add(ClimateSection.of(model.context().brief().climate()));
       ProtectionSection.of(model, barrier, pack).ifPresent(sections::add);
       sections.addAll(GainCurves.of(barrier, pack));
-      sections.add(AcceleratedSection.of(model, structure, barrier));
+      sections.add(AcceleratedSection.of(model, structure));
     }
     sections.add(LaboratoryTests.of(barrier));
     return new Explanation(sections);

@@ -16,12 +16,10 @@ record SampledConductance(double from, double to, double[] figures) {
 
   private static final int NODES = 9;
 
-  /** The conductance of a pack in a season. */
+  /** The conductance of a pack in a season; equal at both ends, it does not change between. */
   static SampledConductance of(PackConductance pack, Season season, double from, double to) {
     double first = pack.at(Permeant.WATER, season, from);
-    double middle = pack.at(Permeant.WATER, season, (from + to) / 2);
-    double last = pack.at(Permeant.WATER, season, to);
-    if (first == middle && middle == last) {
+    if (first == pack.at(Permeant.WATER, season, to)) {
       return new SampledConductance(from, to, new double[] {first});
     }
     double[] figures = new double[NODES];

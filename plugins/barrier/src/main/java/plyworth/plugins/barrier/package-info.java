@@ -3,14 +3,15 @@
  *
  * <p>Model: steady permeation of layers in series, moved to the storage climate, plus the open edge
  * of the sealant in the seals; the product is a sink for oxygen, a sorption isotherm for water and
- * a source of constant vapour pressure for alcohol.
+ * a source of constant vapour pressure for alcohol. Balances follow product and head-space over
+ * time through a constant climate or through seasons.
  *
- * <p>Valid for flat-to-lightly-flexed laminates without leaks, constant climates and packs whose
- * product stays in equilibrium with the gas around it. Not in it: time lags, leaks, open holes,
- * flavour loss, humidity that moves the water permeability of a layer.
+ * <p>Valid for flat-to-lightly-flexed laminates without leaks and packs whose product stays in
+ * equilibrium with the gas around it. Not in it: time lags, leaks, open holes, flavour loss,
+ * humidity that moves the water permeability of a layer.
  *
  * <p>Literature: Polymer Journal 36 (2004) 386 (series model of coextrusions); Journal of Applied
- * Packaging Research 13(2) art. 4 (pinholes in foil); Sorption balance of the pack, GAB isotherms,
+ * Packaging Research 13(2) art. 4 (pinholes in foil); sorption balance of the pack, GAB isotherms,
  * Antoine and Wilson equations (from memory).
  */
 package plyworth.plugins.barrier;

@@ -19,9 +19,8 @@ class AcceleratedStorageTest {
           "film", "wv-rate", 0.80, "wv-activation", 33.5, "o2-rate", 5, "o2-activation", 40);
 
   private static AcceleratedStorage of(ScoringContext context) {
-    BarrierModel model = BarrierModel.of(context);
-    var structure = LayerNotation.readStructure("film 20 um");
-    return AcceleratedStorage.of(model, structure, PackBarrier.of(model, structure));
+    return AcceleratedStorage.of(
+        BarrierModel.of(context), LayerNotation.readStructure("film 20 um"));
   }
 
   private static ScoringContext context(
@@ -85,6 +84,22 @@ class AcceleratedStorageTest {
     assertThat(refusal(Bench.with(context, "chamber-temperature", 5))).isEqualTo("refusal.slower");
     assertThat(refusal(context(Courses.DRY_FOOD, null, 25, 40)))
         .isEqualTo("refusal.nothing-to-show");
+  }
+
+  @Test
+  void aChamberThatOpensTheOxygenBarrierByItsHumidityIsRefused() {
+    Brief brief =
+        Bench.brief(
+            Bench.product(20, null, new OxygenLimit(500, 0), null),
+            Bench.sachet(60, 120, 10),
+            25,
+            40,
+            365);
+    var storage =
+        AcceleratedStorage.of(
+            BarrierModel.of(Bench.with(Bench.context(brief), "chamber-humidity", 95)),
+            LayerNotation.readStructure("bopet 12 um / pvoh-coating 2 g/m2 @lacquering"));
+    assertThat(storage.refusal().orElseThrow().key()).isEqualTo("refusal.opened");
   }
 
   /**

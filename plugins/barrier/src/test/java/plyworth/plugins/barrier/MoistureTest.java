@@ -58,11 +58,17 @@ class MoistureTest {
     assertThat(days(moisture(drying, 0, constant(30, 50)), 1)).isInfinite();
   }
 
+  private static double deliquescence(double celsius) {
+    return Math.exp(23.1092 / (celsius + 273.15) - 0.3607);
+  }
+
   /** Published: saturated salt fit ln aw = 23.1092/T − 0.3607 (knowledgerevolution.com.au/salt). */
   @Test
   void drySaltTakesUpNothingBelowItsDeliquescencePoint() {
-    double point = Math.exp(23.1092 / 303.15 - 0.3607);
+    double point = deliquescence(30);
+    assertThat(deliquescence(25)).isCloseTo(0.753376, withPercentage(0.001));
     assertThat(point).isCloseTo(0.752413, withPercentage(0.001));
+    assertThat(deliquescence(38)).isCloseTo(0.750940, withPercentage(0.001));
     MoistureLimit salt = new MoistureLimit(new Isotherm.Deliquescent(point, 0.01), 1, 0.4, 0.75);
     assertThat(days(moisture(salt, 0, HOT), 1)).isInfinite();
     assertThat(moisture(salt, 0, HOT).canLimit()).isFalse();
