@@ -17,6 +17,21 @@ interface Balance {
   /** The most days until the limit. */
   double atMost(double conductance);
 
+  /**
+   * The fewest days, for packs whose conductance to water is known as well and matters to a content
+   * that is mixed with water.
+   *
+   * @param water conductance to water at the storage climate, g/(day·Pa)
+   */
+  default double atLeast(double conductance, double water) {
+    return atLeast(conductance);
+  }
+
+  /** The most days, in the same way. */
+  default double atMost(double conductance, double water) {
+    return atMost(conductance);
+  }
+
   /** Days until the limit in a pack. */
   Life life(PackConductance pack);
 

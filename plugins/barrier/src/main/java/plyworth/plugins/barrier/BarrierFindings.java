@@ -153,8 +153,8 @@ final class BarrierFindings {
             balance -> {
               double loss = barrier.volatileLoss();
               double allowed = balance.content().allowedLossPercent();
-              if (loss > allowed) {
-                PackBarrier.Path path = barrier.path(Permeant.ALCOHOL).orElseThrow();
+              if (barrier.losesTooMuch()) {
+                PackBarrier.Path path = barrier.alcohol().orElseThrow();
                 double perDay = path.mechanism().perDay(path.total());
                 add(
                     Level.BLOCKS,

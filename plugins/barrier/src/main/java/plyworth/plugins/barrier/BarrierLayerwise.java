@@ -13,6 +13,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 import plyworth.shared.scoring.Block;
 import plyworth.shared.scoring.BoundsBlock;
 import plyworth.shared.scoring.Join;
@@ -22,7 +24,8 @@ import plyworth.shared.structure.Layer;
 
 /**
  * The barrier taken apart by layers: resistances add, the innermost layer gives the seal edge, the
- * darkest layer the light class. Only mechanisms that some pack could fail by are carried.
+ * darkest layer the light class. Only what some pack could fail by is carried, and the water that
+ * moves with an alcohol.
  */
 final class BarrierLayerwise implements Layerwise {
 
@@ -30,24 +33,25 @@ final class BarrierLayerwise implements Layerwise {
 
   private final BarrierModel model;
   private final List<Mechanism> mechanisms;
-  private final double lossPerConductance;
-  private final double allowedLoss;
+  private final List<Permeant> permeants;
+  private final Optional<LossBounds> loss;
   private final double failsBefore;
   private final boolean constant;
 
   BarrierLayerwise(BarrierModel model) {
     this.model = model;
     this.mechanisms = model.demand().canLimit();
-    this.lossPerConductance =
-        model
-            .demand()
-            .alcohol()
-            .map(a -> a.percentPerExposure() * model.demand().days())
-            .orElse(Double.NaN);
-    this.allowedLoss =
-        model.demand().alcohol().map(a -> a.content().allowedLossPercent()).orElse(Double.NaN);
+    this.permeants = permeants(model.demand());
+    this.loss = LossBounds.of(model.demand());
     this.constant = model.climates().seasons().constant();
     this.failsBefore = model.blockMargin() * model.demand().days();
+  }
+
+  private static List<Permeant> permeants(Demand demand) {
+    Stream<Permeant> limiting = demand.canLimit().stream().map(Mechanism::permeant);
+    Stream<Permeant> content =
+        demand.alcohol().stream().flatMap(a -> Stream.of(a.permeant(), Permeant.WATER));
+    return Stream.concat(limiting, content).distinct().toList();
   }
 
   @Override
@@ -56,8 +60,8 @@ final class BarrierLayerwise implements Layerwise {
     parts.add(new StatePart("flat resistance to oxygen", Join.SUM));
     parts.add(new StatePart("flat resistance to water vapour", Join.SUM));
     parts.add(new StatePart("light class", Join.MAX));
-    for (Mechanism mechanism : mechanisms) {
-      String name = mechanism.permeant().name().toLowerCase(Locale.ROOT);
+    for (Permeant permeant : permeants) {
+      String name = permeant.name().toLowerCase(Locale.ROOT);
       parts.add(new StatePart("resistance in the pack to " + name, Join.SUM));
       parts.add(new StatePart("seal edge conductance of " + name, Join.INNERMOST));
     }
@@ -70,13 +74,15 @@ final class BarrierLayerwise implements Layerwise {
     state[1] = 1 / model.layers().flat(layer, Permeant.WATER);
     state[2] = LightClass.of(model.context().material(layer).kinds());
     double gap = 2 * model.context().gaugeUm(layer);
-    int at = FIRST_PATH;
-    for (Mechanism mechanism : mechanisms) {
-      Permeant permeant = mechanism.permeant();
+    for (Permeant permeant : permeants) {
+      int at = place(permeant);
       state[at] = 1 / model.layers().inPack(layer, outer, permeant);
       state[at + 1] = model.pack().edge(model.layers().asSealant(layer, permeant), gap);
-      at += 2;
     }
+  }
+
+  private int place(Permeant permeant) {
+    return FIRST_PATH + 2 * permeants.indexOf(permeant);
   }
 
   @Override
@@ -90,9 +96,12 @@ final class BarrierLayerwise implements Layerwise {
     Arrays.fill(days, 0, size, model.demand().cap());
     Arrays.fill(most, 0, size, model.demand().cap());
     Arrays.fill(block.blocked, 0, size, 0);
-    for (int m = 0; m < mechanisms.size(); m++) {
-      finish(block, m, days, most);
+    double[][] conductances = new double[permeants.size()][];
+    Arrays.setAll(conductances, p -> conductances(block, permeants.get(p)));
+    for (Mechanism mechanism : mechanisms) {
+      finish(block, mechanism, conductances, most);
     }
+    finishLoss(block, conductances);
     divide(days, block.low[MARGIN], size);
     if (!constant) {
       divide(most, block.apart(MARGIN), size);
@@ -106,35 +115,50 @@ final class BarrierLayerwise implements Layerwise {
     }
   }
 
-  private void finish(Block block, int index, double[] days, double[] most) {
-    Mechanism mechanism = mechanisms.get(index);
+  private double[] conductances(Block block, Permeant permeant) {
+    double[] resistance = block.states[place(permeant)];
+    double[] edge = block.states[place(permeant) + 1];
+    double[] conductances = new double[block.size];
+    Arrays.setAll(conductances, i -> model.pack().total(resistance[i], edge[i]));
+    return conductances;
+  }
+
+  private double[] of(Permeant permeant, double[][] conductances) {
+    return conductances[permeants.indexOf(permeant)];
+  }
+
+  private void finish(Block block, Mechanism mechanism, double[][] conductances, double[] most) {
     Balance balance = mechanism.balance();
+    boolean alcohol = mechanism.permeant().alcohol();
+    double[] own = of(mechanism.permeant(), conductances);
+    double[] water = alcohol ? of(Permeant.WATER, conductances) : own;
+    double tooMuchBefore = alcohol ? model.demand().days() : 0;
+    double[] days = block.low[SHELF_LIFE];
     boolean apart = days != most;
-    double[] resistance = block.states[FIRST_PATH + 2 * index];
-    double[] edge = block.states[FIRST_PATH + 2 * index + 1];
-    long[] blocked = block.blocked;
-    PackGeometry pack = model.pack();
     for (int i = 0; i < block.size; i++) {
-      double conductance = pack.total(resistance[i], edge[i]);
-      double latest = balance.atMost(conductance);
+      double latest = balance.atMost(own[i], water[i]);
       most[i] = Math.min(most[i], latest);
-      blocked[i] |= latest < failsBefore ? DOES_NOT_KEEP_BIT : 0;
+      block.blocked[i] |= latest < failsBefore ? DOES_NOT_KEEP_BIT : 0;
+      block.blocked[i] |= latest < tooMuchBefore ? VOLATILE_LOSS_BIT : 0;
       if (apart) {
-        days[i] = Math.min(days[i], balance.atLeast(conductance));
+        days[i] = Math.min(days[i], balance.atLeast(own[i], water[i]));
       }
-    }
-    if (mechanism.permeant() == Permeant.ALCOHOL) {
-      finishLoss(block, resistance, edge);
     }
   }
 
-  private void finishLoss(Block block, double[] resistance, double[] edge) {
-    double[] losses = block.low[VOLATILE_LOSS];
-    for (int i = 0; i < block.size; i++) {
-      double conductance = model.pack().total(resistance[i], edge[i]);
-      losses[i] = Math.min(100, lossPerConductance * conductance);
-      block.blocked[i] |= losses[i] > allowedLoss ? VOLATILE_LOSS_BIT : 0;
+  private void finishLoss(Block block, double[][] conductances) {
+    if (model.demand().alcohol().isEmpty()) {
+      return;
     }
+    double[] low = block.low[VOLATILE_LOSS];
+    double[] high = block.apart(VOLATILE_LOSS);
+    if (loss.isEmpty()) {
+      Arrays.fill(low, 0, block.size, Double.NaN);
+      Arrays.fill(high, 0, block.size, Double.NaN);
+      return;
+    }
+    double[] own = of(model.demand().alcohol().get().permeant(), conductances);
+    loss.get().enclose(own, of(Permeant.WATER, conductances), low, high, block.size);
   }
 
   private static void invert(double[] resistances, double[] rates, int size) {
@@ -162,17 +186,14 @@ final class BarrierLayerwise implements Layerwise {
     double most = model.demand().cap();
     block.mustBlock[i] = 0;
     block.mayBlock[i] = 0;
-    for (int m = 0; m < mechanisms.size(); m++) {
-      Mechanism mechanism = mechanisms.get(m);
-      int at = FIRST_PATH + 2 * m;
-      double tight = conductance(block.stateHigh[at][i], block.stateLow[at + 1][i]);
-      double leaky = conductance(block.stateLow[at][i], block.stateHigh[at + 1][i]);
-      double low = mechanism.balance().atLeast(leaky);
-      double high = mechanism.balance().atMost(tight);
-      boundKeeping(block, i, mechanism.balance().atMost(leaky), high);
-      if (mechanism.permeant() == Permeant.ALCOHOL) {
-        boundLoss(block, i, tight, leaky);
-      }
+    for (Mechanism mechanism : mechanisms) {
+      boolean alcohol = mechanism.permeant().alcohol();
+      int at = place(mechanism.permeant());
+      Balance balance = mechanism.balance();
+      double leaky = leaky(block, i, at);
+      double low = balance.atLeast(leaky);
+      double high = balance.atMost(tight(block, i, at));
+      boundBlock(block, i, DOES_NOT_KEEP_BIT, alcohol ? low : balance.atMost(leaky), high);
       fewest = Math.min(fewest, low);
       most = Math.min(most, high);
     }
@@ -180,32 +201,34 @@ final class BarrierLayerwise implements Layerwise {
     block.high[SHELF_LIFE][i] = most;
     block.low[MARGIN][i] = fewest / model.demand().days();
     block.high[MARGIN][i] = most / model.demand().days();
+    model.demand().alcohol().ifPresent(a -> boundLoss(block, i, a));
   }
 
-  private void boundKeeping(BoundsBlock block, int i, double lowDays, double highDays) {
-    if (highDays < failsBefore) {
-      block.mustBlock[i] |= DOES_NOT_KEEP_BIT;
-    }
-    if (!(lowDays >= failsBefore)) {
-      block.mayBlock[i] |= DOES_NOT_KEEP_BIT;
-    }
+  private void boundBlock(BoundsBlock block, int i, long bit, double lowDays, double highDays) {
+    double asked = bit == DOES_NOT_KEEP_BIT ? failsBefore : model.demand().days();
+    block.mustBlock[i] |= highDays < asked ? bit : 0;
+    block.mayBlock[i] |= lowDays >= asked ? 0 : bit;
   }
 
-  private void boundLoss(BoundsBlock block, int i, double tight, double leaky) {
-    double low = Math.min(100, lossPerConductance * tight);
-    double high = Math.min(100, lossPerConductance * leaky);
-    block.low[VOLATILE_LOSS][i] = low;
-    block.high[VOLATILE_LOSS][i] = high;
-    if (low > allowedLoss) {
-      block.mustBlock[i] |= VOLATILE_LOSS_BIT;
-    }
-    if (!(high <= allowedLoss)) {
-      block.mayBlock[i] |= VOLATILE_LOSS_BIT;
+  private void boundLoss(BoundsBlock block, int i, VolatileBalance balance) {
+    int at = place(balance.permeant());
+    int water = place(Permeant.WATER);
+    double tight = tight(block, i, at) + 0 * tight(block, i, water);
+    double leaky = leaky(block, i, at) + 0 * leaky(block, i, water);
+    block.low[VOLATILE_LOSS][i] = loss.map(l -> l.lowest(tight)).orElse(Double.NaN);
+    block.high[VOLATILE_LOSS][i] = loss.map(l -> l.highest(leaky)).orElse(Double.NaN);
+    if (balance.canLimit()) {
+      double fewest = balance.atLeast(leaky);
+      boundBlock(block, i, VOLATILE_LOSS_BIT, fewest, balance.atMost(tight));
     }
   }
 
   /** Of a piece that may hold no sealant yet: an edge of −∞ counts as none. */
-  private double conductance(double resistance, double edge) {
-    return model.pack().total(resistance, Math.max(0, edge));
+  private double tight(BoundsBlock block, int i, int at) {
+    return model.pack().total(block.stateHigh[at][i], Math.max(0, block.stateLow[at + 1][i]));
+  }
+
+  private double leaky(BoundsBlock block, int i, int at) {
+    return model.pack().total(block.stateLow[at][i], Math.max(0, block.stateHigh[at + 1][i]));
   }
 }

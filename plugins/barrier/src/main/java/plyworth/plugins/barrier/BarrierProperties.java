@@ -78,6 +78,21 @@ final class BarrierProperties {
             0,
             1e6),
         new PropertyDefinition(
+            Permeant.ETHANOL.permeabilityId(),
+            "g.mm/(m2.day)",
+            "Ethanol permeability near room temperature, from saturated vapour into none.",
+            Along.NOTHING,
+            0,
+            1e6),
+        new PropertyDefinition(
+            Permeant.ETHANOL.rateId(),
+            "g/(m2.day)",
+            "Ethanol transmission rate near room temperature of a flat layer taken as a whole, from"
+                + " saturated vapour into none.",
+            Along.GAUGE,
+            0,
+            1e6),
+        new PropertyDefinition(
             LayerTransmission.PINHOLES,
             "1/m2",
             "Pinholes seen over a light table, ASTM B926 or EN 546-4.",

@@ -72,7 +72,8 @@ final class BarrierScorer implements Scorer {
             () ->
                 barrier.paths().stream()
                     .filter(p -> Double.isNaN(p.days()))
-                    .flatMap(p -> missing(structure, p.mechanism().permeant(), true).stream())
+                    .flatMap(p -> p.mechanism().permeants().stream())
+                    .flatMap(permeant -> missing(structure, permeant, true).stream())
                     .findFirst())
         .orElseThrow();
   }

@@ -46,10 +46,8 @@ record Demand(double days, Optional<VolatileBalance> alcohol, List<Mechanism> me
             .product()
             .volatileContent()
             .filter(content -> content.massFraction() > 0)
-            .map(content -> VolatileBalance.of(content, climate.celsius()));
-    alcohol
-        .map(a -> a.accrual(climate.inside(), seasons, factors(climates, Permeant.ALCOHOL)))
-        .ifPresent(balance -> mechanisms.add(new Mechanism(Permeant.ALCOHOL, balance)));
+            .map(content -> VolatileBalance.of(content, climates));
+    alcohol.ifPresent(balance -> mechanisms.add(new Mechanism(balance.permeant(), balance)));
     return new Demand(brief.shelfLifeDays(), alcohol, List.copyOf(mechanisms));
   }
 
@@ -75,7 +73,7 @@ record Demand(double days, Optional<VolatileBalance> alcohol, List<Mechanism> me
   /** What is missing to judge the volatile content, whatever the pack. */
   Optional<Outcome.DataMissing> missing() {
     return alcohol
-        .filter(a -> Double.isNaN(a.vapour().alcoholActivity()))
+        .filter(a -> !a.known())
         .map(a -> new Outcome.DataMissing(a.content().substance(), "vapour-pressure"));
   }
 }

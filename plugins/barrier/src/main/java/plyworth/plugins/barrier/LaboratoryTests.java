@@ -25,7 +25,7 @@ final class LaboratoryTests {
         .ifPresent(
             path -> tests.row("water-pack", path.mechanism().perDay(path.total()), "mg/day"));
     barrier
-        .path(Permeant.ALCOHOL)
+        .alcohol()
         .ifPresent(
             path -> tests.row("alcohol-pack", path.mechanism().perDay(path.total()), "mg/day"));
     for (String test : List.of("flexing", "pinholes", "leaks", "seal-strength", "isotherm")) {

@@ -115,12 +115,12 @@ final class LayerTransmission {
       case OXYGEN -> factor * humidityFactor(layer, permeant, climate.withinPercent());
       case WATER ->
           factor / (Permeant.WATER_MEASURED_AT * SaturatedVapour.pascal(permeant.measuredAtC()));
-      case ALCOHOL -> factor;
+      case ALCOHOL, ETHANOL -> factor;
     };
   }
 
   private double activation(Layer layer, Permeant permeant) {
-    return permeant == Permeant.ALCOHOL
+    return permeant.alcohol()
         ? context.parameter(BarrierParameters.ALCOHOL_ACTIVATION)
         : context.property(layer, permeant.activationId());
   }

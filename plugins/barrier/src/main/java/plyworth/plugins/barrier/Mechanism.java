@@ -1,5 +1,7 @@
 package plyworth.plugins.barrier;
 
+import java.util.List;
+
 /**
  * One way in which the product reaches its limit.
  *
@@ -18,6 +20,11 @@ record Mechanism(Permeant permeant, Balance balance) {
     return canLimit() ? balance.life(pack) : Life.of(Double.POSITIVE_INFINITY);
   }
 
+  /** What must be known of the layers. */
+  List<Permeant> permeants() {
+    return permeant.alcohol() ? List.of(permeant, Permeant.WATER) : List.of(permeant);
+  }
+
   /** What crosses the pack per day when it is filled: mg of water or alcohol, cm³ of oxygen. */
   double perDay(double conductance) {
     double rate = balance.rateAtFirst(conductance);
@@ -29,7 +36,7 @@ record Mechanism(Permeant permeant, Balance balance) {
     return switch (permeant) {
       case OXYGEN -> "oxygen";
       case WATER -> "moisture";
-      case ALCOHOL -> "volatile";
+      case ALCOHOL, ETHANOL -> "volatile";
     };
   }
 
@@ -39,7 +46,7 @@ record Mechanism(Permeant permeant, Balance balance) {
       case OXYGEN -> "oxygen balance of the pack; series model: Polymer Journal 36 (2004) 386";
       case WATER ->
           "sorption balance of the pack, from memory; series model: Polymer Journal 36 (2004) 386";
-      case ALCOHOL ->
+      case ALCOHOL, ETHANOL ->
           "Antoine and Wilson equations, from memory; series model: Polymer Journal 36 (2004) 386";
     };
   }

@@ -14,10 +14,13 @@ import plyworth.shared.structure.Structure;
  * @param otr oxygen transmission rate, flat, cm³/(m²·day·bar) at 23 °C 50 % RH
  * @param wvtr water vapour transmission rate, flat, g/(m²·day) at 38 °C 90 % RH
  * @param light class of light
+ * @param volatileLoss loss of the volatile content over the shelf life, % of the charge; NaN when
+ *     unknown or without one
  * @param paths one for every mechanism that applies
  * @param demand what the brief asks for
  */
-record PackBarrier(double otr, double wvtr, int light, List<Path> paths, Demand demand) {
+record PackBarrier(
+    double otr, double wvtr, int light, double volatileLoss, List<Path> paths, Demand demand) {
 
   /**
    * The way of one permeant out of, or into, the pack.
@@ -25,13 +28,19 @@ record PackBarrier(double otr, double wvtr, int light, List<Path> paths, Demand 
    * @param mechanism what it leads to
    * @param face conductance of the faces, amount/(day·force)
    * @param edge conductance of the seal edge, amount/(day·force)
+   * @param water conductance of the whole pack to water, g/(day·Pa)
    * @param life when the limit is reached
    */
-  record Path(Mechanism mechanism, double face, double edge, Life life) {
+  record Path(Mechanism mechanism, double face, double edge, double water, Life life) {
 
     /** Conductance of the pack: faces plus edge. */
     double total() {
       return face + edge;
+    }
+
+    /** The most days, as far as the conductances at the storage climate show. */
+    double atMost() {
+      return mechanism.balance().atMost(total(), water);
     }
 
     /** Days until the limit; infinite when the climate never drives the product there. */
@@ -52,6 +61,11 @@ record PackBarrier(double otr, double wvtr, int light, List<Path> paths, Demand 
         1 / flatResistance(model, structure, Permeant.OXYGEN),
         1 / flatResistance(model, structure, Permeant.WATER),
         light(model, structure),
+        model
+            .demand()
+            .alcohol()
+            .map(a -> a.lossPercent(pack, model.demand().days()))
+            .orElse(Double.NaN),
         paths,
         model.demand());
   }
@@ -69,7 +83,10 @@ record PackBarrier(double otr, double wvtr, int light, List<Path> paths, Demand 
     Permeant permeant = mechanism.permeant();
     double face = face(model, model.layers(), structure, permeant);
     double edge = edge(model, model.layers(), structure, permeant);
-    return new Path(mechanism, face, edge, mechanism.life(pack));
+    double water =
+        face(model, model.layers(), structure, Permeant.WATER)
+            + edge(model, model.layers(), structure, Permeant.WATER);
+    return new Path(mechanism, face, edge, water, mechanism.life(pack));
   }
 
   /** Conductance of the pack in any season. */
@@ -132,7 +149,7 @@ record PackBarrier(double otr, double wvtr, int light, List<Path> paths, Demand 
   boolean failsBelow(double margin) {
     return known()
         .filter(p -> p.mechanism().canLimit())
-        .map(p -> p.mechanism().balance().atMost(p.total()))
+        .map(Path::atMost)
         .anyMatch(days -> days < margin * demand.days());
   }
 
@@ -140,11 +157,11 @@ record PackBarrier(double otr, double wvtr, int light, List<Path> paths, Demand 
     return paths.stream().filter(p -> !Double.isNaN(p.days()));
   }
 
-  /** Loss of the volatile content over the shelf life, % of the charge; NaN when unknown. */
-  double volatileLoss() {
-    return path(Permeant.ALCOHOL)
-        .map(p -> demand.alcohol().orElseThrow().lossPercent(demand.days(), p.total()))
-        .orElse(Double.NaN);
+  /** Whether more of the volatile content leaves than is allowed, for certain. */
+  boolean losesTooMuch() {
+    return alcohol()
+        .filter(p -> p.mechanism().canLimit() && p.atMost() < demand.days())
+        .isPresent();
   }
 
   /** The path of a permeant, when it matters to the brief. */
@@ -152,10 +169,15 @@ record PackBarrier(double otr, double wvtr, int light, List<Path> paths, Demand 
     return paths.stream().filter(p -> p.mechanism().permeant() == permeant).findFirst();
   }
 
+  /** The path of the volatile content, when there is any. */
+  Optional<Path> alcohol() {
+    return paths.stream().filter(p -> p.mechanism().permeant().alcohol()).findFirst();
+  }
+
   /** The permeants whose layers are worth showing: oxygen, water, and what else matters. */
   List<Permeant> permeants() {
     List<Permeant> shown = new ArrayList<>(List.of(Permeant.OXYGEN, Permeant.WATER));
-    path(Permeant.ALCOHOL).ifPresent(p -> shown.add(Permeant.ALCOHOL));
+    alcohol().ifPresent(p -> shown.add(p.mechanism().permeant()));
     return shown;
   }
 }

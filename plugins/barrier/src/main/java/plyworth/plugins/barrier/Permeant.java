@@ -9,7 +9,9 @@ enum Permeant {
    */
   WATER("wv", 38, 1, "g/(m2.day)"),
   /** Isopropanol: g per m² and day from saturated vapour into none; taken to hold at 25 °C. */
-  ALCOHOL("ipa", 25, 1000, "g/(m2.day)");
+  ALCOHOL("ipa", 25, 1000, "g/(m2.day)"),
+  /** Ethanol, in the same units. */
+  ETHANOL("ethanol", 25, 1000, "g/(m2.day)");
 
   /** Relative humidity at which water is measured, 0 to 1. */
   static final double WATER_MEASURED_AT = 0.9;
@@ -42,6 +44,11 @@ enum Permeant {
   /** Id of the activation energy; alcohol takes a parameter instead. */
   String activationId() {
     return prefix + "-activation";
+  }
+
+  /** Whether it is an alcohol, mixed with water that moves as well. */
+  boolean alcohol() {
+    return this == ALCOHOL || this == ETHANOL;
   }
 
   /** Temperature of the measurement, °C. */

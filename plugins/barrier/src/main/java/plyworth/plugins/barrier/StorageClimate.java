@@ -22,11 +22,7 @@ record StorageClimate(double celsius, double outside, double inside) {
     double celsius = brief.climate().temperatureC();
     double outside = brief.climate().humidityPercent() / 100;
     double inside =
-        brief
-            .product()
-            .volatileContent()
-            .map(content -> VolatileBalance.of(content, celsius).vapour().waterActivity())
-            .filter(activity -> !Double.isNaN(activity))
+        VolatileBalance.waterActivity(brief, celsius)
             .or(() -> brief.product().moisture().map(StorageClimate::wetterEnd))
             .orElse(outside);
     return new StorageClimate(celsius, outside, inside);

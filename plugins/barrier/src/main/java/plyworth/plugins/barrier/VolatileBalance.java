@@ -1,26 +1,86 @@
 package plyworth.plugins.barrier;
 
+import java.util.List;
+import java.util.Optional;
+import plyworth.shared.brief.Brief;
+import plyworth.shared.brief.Climate.Season;
 import plyworth.shared.brief.VolatileContent;
 
 /**
- * Alcohol that leaves a pack, at the constant vapour pressure of the liquid as filled, into air
- * that holds none.
- *
- * <p>The rate is constant until all is gone. In truth the liquid grows richer in water and the rate
- * falls a little; the constant rate is on the safe side.
+ * A volatile content that leaves its pack, and the water it is mixed with, through every season.
  *
  * @param content what is filled
- * @param vapour the vapour over it at the storage temperature
+ * @param seasons the climate
+ * @param courses the course of both in each season; none when the substance is not known
+ * @param inside water activity inside at its wettest, which the pack's layers see
+ * @param mean mean activity until the allowed loss; empty when unknown, when none or all may go,
+ *     and where seasons change
+ * @param extremes alcohol that leaves per day and unit of conductance at the storage climate, at
+ *     least and at most, whatever passes of water; each by season
  */
-record VolatileBalance(VolatileContent content, AlcoholVapour vapour) {
+record VolatileBalance(
+    VolatileContent content,
+    Seasons seasons,
+    List<VolatileCourse> courses,
+    double inside,
+    Optional<MeanActivity> mean,
+    ActivityExtremes extremes)
+    implements Balance {
 
-  /** The balance of a content; its vapour is unknown for any other substance than isopropanol. */
-  static VolatileBalance of(VolatileContent content, double celsius) {
+  /** Points of a course in each season, or in all of a constant climate. */
+  private static final int POINTS = 40;
+
+  /** The balance of the volatile content of a brief. */
+  static VolatileBalance of(VolatileContent content, BarrierClimates climates) {
+    double water = (1 - content.massFraction()) / content.massFraction();
+    Seasons seasons = climates.seasons();
+    List<VolatileCourse> courses =
+        Alcohol.named(content.substance()).stream()
+            .flatMap(a -> seasons.round().stream().map(s -> VolatileCourse.of(a, water, s)))
+            .toList();
+    double allowed = content.allowedLossPercent() / 100;
+    boolean some = allowed > 0 && allowed < 1 && seasons.constant();
+    Optional<MeanActivity> mean =
+        courses.stream().filter(c -> some).findFirst().map(c -> new MeanActivity(c, allowed));
+    SeasonFactors factors = SeasonFactors.of(climates, permeant(content));
     return new VolatileBalance(
         content,
-        AlcoholVapour.KNOWN.contains(content.substance())
-            ? AlcoholVapour.over(content.massFraction(), celsius)
-            : AlcoholVapour.UNKNOWN);
+        seasons,
+        courses,
+        climates.climate().inside(),
+        mean,
+        ActivityExtremes.of(courses, allowed, factors));
+  }
+
+  /** Activity of water over the volatile content of a brief as filled; empty when not known. */
+  static Optional<Double> waterActivity(Brief brief, double celsius) {
+    return brief
+        .product()
+        .volatileContent()
+        .filter(content -> content.massFraction() > 0)
+        .flatMap(
+            content ->
+                Alcohol.named(content.substance())
+                    .map(alcohol -> AlcoholWater.at(alcohol, celsius))
+                    .map(m -> m.waterActivity(fraction(m, content.massFraction()))));
+  }
+
+  private static double fraction(AlcoholWater mixture, double strength) {
+    return mixture.moleFraction(strength, 1 - strength);
+  }
+
+  private static Permeant permeant(VolatileContent content) {
+    return Alcohol.named(content.substance()).map(Alcohol::permeant).orElse(Permeant.ALCOHOL);
+  }
+
+  /** What passes through the layers. */
+  Permeant permeant() {
+    return permeant(content);
+  }
+
+  /** Whether the vapour of the substance is known. */
+  boolean known() {
+    return !courses.isEmpty();
   }
 
   /** Mass of the volatile part as filled, g. */
@@ -28,31 +88,97 @@ record VolatileBalance(VolatileContent content, AlcoholVapour vapour) {
     return content.chargeG() * content.massFraction();
   }
 
-  /** The loss up to what is allowed, each season at the vapour pressure of its temperature. */
-  Balance accrual(double inside, Seasons seasons, SeasonFactors factors) {
-    return Accrual.of(
-        Permeant.ALCOHOL,
-        "%",
-        100 / chargeG(),
-        0,
-        content.allowedLossPercent() / 100 * chargeG(),
-        seasons.each(season -> of(content, season.temperatureC()).vapour().alcoholActivity()),
-        inside,
-        seasons,
-        factors);
+  private double allowedG() {
+    return content.allowedLossPercent() / 100 * chargeG();
   }
 
-  /** Loss per day and unit of conductance, % of the charge. */
-  double percentPerExposure() {
-    return 100 * vapour.alcoholActivity() / chargeG();
+  @Override
+  public boolean canLimit() {
+    return content.allowedLossPercent() < 100;
   }
 
-  /**
-   * Loss after some days, % of the charge.
-   *
-   * @param conductance of the pack, g/day per unit of activity
-   */
-  double lossPercent(double days, double conductance) {
-    return Math.min(100, percentPerExposure() * days * conductance);
+  @Override
+  public boolean atOnce() {
+    return content.allowedLossPercent() == 0;
+  }
+
+  @Override
+  public double atLeast(double conductance) {
+    return known() ? days(conductance, extremes.most()) : Double.NaN;
+  }
+
+  @Override
+  public double atMost(double conductance) {
+    return known() ? days(conductance, extremes.least()) : Double.NaN;
+  }
+
+  private double days(double conductance, double[] rates) {
+    double[] product = rates.clone();
+    for (int s = 0; s < rates.length; s++) {
+      product[s] *= Math.min(conductance, Accrual.WIDE_OPEN);
+    }
+    return seasons.until(0, product, allowedG());
+  }
+
+  @Override
+  public double atLeast(double conductance, double water) {
+    return mean.isPresent() ? days(conductance, water) : atLeast(conductance);
+  }
+
+  @Override
+  public double atMost(double conductance, double water) {
+    return mean.isPresent() ? days(conductance, water) : atMost(conductance);
+  }
+
+  /** Days until the allowed loss in a constant climate. */
+  private double days(double conductance, double water) {
+    double ratio = conductance == 0 ? 0 : water * courses.get(0).saturatedPa() / conductance;
+    return allowedG() / (conductance * mean.orElseThrow().at(ratio));
+  }
+
+  @Override
+  public Life life(PackConductance pack) {
+    if (!known() || atOnce()) {
+      return Life.of(known() ? 0 : Double.NaN);
+    }
+    if (mean.isPresent()) {
+      Season season = seasons.round().get(0);
+      return Life.of(days(alcohol(pack, season), water(pack, season)));
+    }
+    return new VolatileWalk(this, pack).life(content.allowedLossPercent() / 100);
+  }
+
+  /** Conductance of a pack to the alcohol in a season. */
+  double alcohol(PackConductance pack, Season season) {
+    return Math.min(pack.at(permeant(), season, inside), Accrual.WIDE_OPEN);
+  }
+
+  /** Conductance of a pack to water in a season. */
+  double water(PackConductance pack, Season season) {
+    return pack.at(Permeant.WATER, season, inside);
+  }
+
+  @Override
+  public Course course(PackConductance pack, double days) {
+    Course.Track track = new Course.Track();
+    if (known()) {
+      new VolatileWalk(this, pack)
+          .through(days, POINTS, (day, point) -> track.add(day, 100 * point.loss()));
+    } else {
+      track.add(0, Double.NaN);
+    }
+    return track.course("%", content.allowedLossPercent());
+  }
+
+  /** Loss after some days, % of the charge; NaN when unknown. */
+  double lossPercent(PackConductance pack, double days) {
+    return known() ? 100 * new VolatileWalk(this, pack).after(days).loss() : Double.NaN;
+  }
+
+  @Override
+  public double rateAtFirst(double conductance) {
+    return known()
+        ? conductance * courses.stream().mapToDouble(VolatileCourse::activity).max().orElseThrow()
+        : Double.NaN;
   }
 }

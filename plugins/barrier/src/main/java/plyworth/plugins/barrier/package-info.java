@@ -3,8 +3,8 @@
  *
  * <p>Model: steady permeation of layers in series, moved to the storage climate, plus the open edge
  * of the sealant in the seals; the product is a sink for oxygen, a sorption isotherm for water and
- * a source of constant vapour pressure for alcohol. Balances follow product and head-space over
- * time through a constant climate or through seasons.
+ * a liquid whose alcohol and water leave together, its composition moving as they go. Balances
+ * follow product and head-space over time through a constant climate or through seasons.
  *
  * <p>Valid for flat-to-lightly-flexed laminates without leaks and packs whose product stays in
  * equilibrium with the gas around it. Not in it: time lags, leaks, open holes, flavour loss,

@@ -61,26 +61,6 @@ class FormulaeTest {
         / SaturatedVapour.pascal(25);
   }
 
-  /** Analytic: vapour over 70 % w/w isopropanol, constants from memory. */
-  @Test
-  void vapourOverSeventyPercentAlcoholFollowsWilson() {
-    AlcoholVapour at25 = AlcoholVapour.over(0.70, 25);
-    assertThat(at25.alcoholPa()).isCloseTo(4054.2, withPercentage(0.1));
-    assertThat(at25.waterPa()).isCloseTo(2742.3, withPercentage(0.1));
-    assertThat(at25.alcoholActivity()).isCloseTo(0.67336, withPercentage(0.1));
-    assertThat(at25.waterActivity()).isCloseTo(0.86840, withPercentage(0.1));
-    AlcoholVapour at40 = AlcoholVapour.over(0.70, 40);
-    assertThat(at40.alcoholPa()).isCloseTo(9301.0, withPercentage(0.1));
-    assertThat(at40.waterPa()).isCloseTo(6321.4, withPercentage(0.1));
-  }
-
-  /** Published: Preprint 202401.2022 lists 0.061 and 0.0317 bar for the pure liquids at 298 K. */
-  @Test
-  void pureLiquidsHaveTheirPublishedVapourPressure() {
-    assertThat(AlcoholVapour.over(1, 24.85).alcoholPa()).isCloseTo(6100, withPercentage(3));
-    assertThat(AlcoholVapour.over(0, 24.85).waterPa()).isCloseTo(3170, withPercentage(2));
-  }
-
   /** Analytic limits of a disc in a plane and of a plane sheet over it. */
   @Test
   void coveredPinholeMeetsItsLimits() {

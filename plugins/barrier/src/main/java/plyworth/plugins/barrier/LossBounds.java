@@ -1,0 +1,88 @@
+package plyworth.plugins.barrier;
+
+import java.util.Optional;
+
+/**
+ * Losses of many packs of one brief, enclosed: in a constant climate by a {@link LossTable}, where
+ * seasons change by the {@link ActivityExtremes}.
+ */
+final class LossBounds {
+
+  /** Of a loss below {@link #RESOLVED}, more than the table leaves open. */
+  private static final double SLACK = 0.1;
+
+  /** Where the table begins to round the corner at which all is gone, % of the charge. */
+  private static final double RESOLVED = 40;
+
+  private final VolatileBalance balance;
+  private final Optional<LossTable> table;
+  private final double perAlcohol;
+  private final double perWater;
+  private final double leastShare;
+  private final double mostShare;
+
+  private LossBounds(VolatileBalance balance, double days) {
+    VolatileCourse course = balance.courses().get(0);
+    this.balance = balance;
+    this.table =
+        balance.seasons().constant() ? Optional.of(new LossTable(course)) : Optional.empty();
+    this.perAlcohol = days * course.activity() / balance.chargeG();
+    this.perWater = days * course.saturatedPa() / balance.chargeG();
+    this.leastShare = share(balance.extremes().least(), days);
+    this.mostShare = share(balance.extremes().most(), days);
+  }
+
+  /** Share of the charge that leaves per unit of conductance, at some rates by season. */
+  private double share(double[] rates, double days) {
+    double[] sum = new double[1];
+    balance
+        .seasons()
+        .walk(
+            days,
+            (season, from, to) -> {
+              sum[0] += (to - from) * rates[season] / balance.chargeG();
+              return true;
+            });
+    return sum[0];
+  }
+
+  /** The bounds of a demand; empty when there is no volatile content or it is not known. */
+  static Optional<LossBounds> of(Demand demand) {
+    return demand
+        .alcohol()
+        .filter(VolatileBalance::known)
+        .map(balance -> new LossBounds(balance, demand.days()));
+  }
+
+  /**
+   * Writes between what packs lose over the shelf life, % of the charge.
+   *
+   * @param alcohol conductances, g/day per unit of activity
+   * @param water conductances to water, g/(day·Pa)
+   * @param size number of packs
+   */
+  void enclose(double[] alcohol, double[] water, double[] low, double[] high, int size) {
+    for (int i = 0; i < size; i++) {
+      if (table.isPresent()) {
+        table.get().enclose(alcohol[i] * perAlcohol, water[i] * perWater, low, high, i);
+        low[i] *= 100;
+        high[i] *= 100;
+      } else {
+        low[i] = lowest(alcohol[i]) + 0 * water[i];
+        high[i] = highest(alcohol[i]) + 0 * water[i];
+      }
+    }
+  }
+
+  /** Least loss, %, of packs that conduct as much or more, whatever passes of water. */
+  double lowest(double alcohol) {
+    double known = Math.min(RESOLVED, balance.content().allowedLossPercent());
+    return (1 - SLACK) * Math.min(known, 100 * leastShare * alcohol);
+  }
+
+  /** Largest loss, %, of packs that conduct as much or less, whatever passes of water. */
+  double highest(double alcohol) {
+    double most = 100 * mostShare * alcohol;
+    return most > RESOLVED ? 100 : (1 + SLACK) * most;
+  }
+}
