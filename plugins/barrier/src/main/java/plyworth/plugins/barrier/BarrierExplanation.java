@@ -29,6 +29,8 @@ final class BarrierExplanation {
       sections.add(ClimateSection.of(model.context().brief().climate()));
       ProtectionSection.of(model, barrier, pack).ifPresent(sections::add);
       sections.addAll(GainCurves.of(barrier, pack));
+      sections.addAll(StrengthSections.of(barrier, pack));
+      sections.addAll(StartUpSections.of(model, structure, barrier));
       sections.add(AcceleratedSection.of(model, structure));
     }
     sections.add(LaboratoryTests.of(barrier));

@@ -78,6 +78,20 @@ final class BarrierProperties {
             0,
             1e6),
         new PropertyDefinition(
+            Permeant.ALCOHOL.diffusivityId(),
+            "um2/s",
+            "Diffusion coefficient of isopropanol near room temperature.",
+            Along.NOTHING,
+            1e-9,
+            1e6),
+        new PropertyDefinition(
+            Permeant.ETHANOL.diffusivityId(),
+            "um2/s",
+            "Diffusion coefficient of ethanol near room temperature.",
+            Along.NOTHING,
+            1e-9,
+            1e6),
+        new PropertyDefinition(
             Permeant.ETHANOL.permeabilityId(),
             "g.mm/(m2.day)",
             "Ethanol permeability near room temperature, from saturated vapour into none.",

@@ -46,6 +46,11 @@ enum Permeant {
     return prefix + "-activation";
   }
 
+  /** Id of the diffusion coefficient. */
+  String diffusivityId() {
+    return prefix + "-diffusivity";
+  }
+
   /** Whether it is an alcohol, mixed with water that moves as well. */
   boolean alcohol() {
     return this == ALCOHOL || this == ETHANOL;
