@@ -110,6 +110,7 @@ public final class SmallStudy {
         positions,
         NeighbourRules.standard(),
         LayerNotation.readStructure(BASELINE),
+        List.of(),
         List.of(weighting("tea room", 3, 3, 1), weighting("cost-led", 1, 9, 1)),
         "tea room",
         Map.of(),

@@ -1,7 +1,16 @@
 package plyworth.shared.brief;
 
-/** How much water a product holds at a water activity, on dry basis (g water per g dry product). */
-public sealed interface Isotherm {
+/**
+ * How much water a product holds at a water activity, on dry basis (g water per g dry product), at
+ * one temperature or at any.
+ */
+public sealed interface Isotherm extends Sorption {
+
+  /** Itself: it holds at whatever temperature it is used. */
+  @Override
+  default Isotherm at(double celsius) {
+    return this;
+  }
 
   /**
    * Moisture content in g/g dry at a water activity from 0 to 1; NaN where the form does not hold.

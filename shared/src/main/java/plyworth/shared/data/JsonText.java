@@ -66,7 +66,8 @@ public final class JsonText {
         location == null
             ? Place.wholeOf(source)
             : new Place(source, location.getLineNr(), location.getColumnNr(), at);
-    if (e instanceof JsonEOFException) {
+    if (e instanceof JsonEOFException
+        || e.getOriginalMessage().startsWith("Unexpected end-of-input")) {
       return new DataException(
           place, "the file ends before the value is complete", "Restore the whole file.");
     }

@@ -11,6 +11,11 @@ public final class Spelling {
 
   /** The known word nearest to {@code word}, when it is near enough to be a slip. */
   public static Optional<String> nearest(String word, Collection<String> known) {
+    Optional<String> sameButForCase = known.stream().filter(word::equalsIgnoreCase).findFirst();
+    return sameButForCase.isPresent() ? sameButForCase : nearestByLetters(word, known);
+  }
+
+  private static Optional<String> nearestByLetters(String word, Collection<String> known) {
     return known.stream()
         .min(Comparator.comparingInt((String k) -> distance(word, k)).thenComparing(k -> k))
         .filter(k -> distance(word, k) <= Math.max(1, (word.length() + 1) / 3));

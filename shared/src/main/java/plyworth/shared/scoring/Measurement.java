@@ -1,27 +1,36 @@
 package plyworth.shared.scoring;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+
 /**
  * Something measured on today's pack.
  *
  * @param figure full id of the criterion it is the true figure of, for example {@code barrier/otr};
- *     in its unit and under its conditions
+ *     under its conditions
  * @param value what was measured
+ * @param unit unit of the value: that of the criterion, in plain spelling
  * @param spread factor that the truth may lie above or below, 1 or more
  * @param samples number of samples, 1 or more
- * @param method standard or other way of measuring
+ * @param method standard or other way of measuring; never empty
  * @param date when, as year-month-day; may be empty
  * @param note remark; a ratio of measured to predicted above 3 either way asks for one
  */
 public record Measurement(
     String figure,
     double value,
+    String unit,
     double spread,
     int samples,
     String method,
     String date,
     String note) {
 
-  /** Checks the figures. */
+  /**
+   * Checks the figures, the method and the date.
+   *
+   * @throws IllegalArgumentException when one of them is wrong
+   */
   public Measurement {
     if (!(value > 0) || !Double.isFinite(value)) {
       throw new IllegalArgumentException(
@@ -34,6 +43,24 @@ public record Measurement(
     if (samples < 1) {
       throw new IllegalArgumentException(
           "the number of samples of " + figure + " is " + samples + "; it must be 1 or more");
+    }
+    if (method.isBlank()) {
+      throw new IllegalArgumentException(
+          "the method of measuring " + figure + " is empty; name a standard, or say how");
+    }
+    if (!date.isEmpty() && !isDay(date)) {
+      throw new IllegalArgumentException(
+          ("the date of measuring " + figure + " is \"" + date)
+              + "\"; write year-month-day, for example 2026-03-12, or nothing");
+    }
+  }
+
+  private static boolean isDay(String date) {
+    try {
+      LocalDate.parse(date);
+      return true;
+    } catch (DateTimeParseException e) {
+      return false;
     }
   }
 }

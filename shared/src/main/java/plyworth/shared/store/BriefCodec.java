@@ -1,7 +1,7 @@
 package plyworth.shared.store;
 
 import plyworth.shared.brief.Brief;
-import plyworth.shared.brief.Climate;
+import plyworth.shared.brief.Handling;
 import plyworth.shared.brief.Market;
 import plyworth.shared.brief.Order;
 import plyworth.shared.brief.Pack;
@@ -16,36 +16,25 @@ final class BriefCodec {
   static Brief read(Fields fields) {
     return new Brief(
         fields.object("product", ProductCodec::read),
-        fields.object("climate", BriefCodec::climate),
+        fields.object("climate", ClimateCodec::read),
         fields.number("shelf_life_days"),
         fields.object("pack", BriefCodec::pack),
         fields.object("machine", MachineCodec::read),
         fields.object("market", BriefCodec::market),
-        fields.object("order", BriefCodec::order));
+        fields.object("order", BriefCodec::order),
+        fields.choice("handling", Handling.class));
   }
 
   static Json write(Brief brief) {
     return new Entries()
         .put("product", ProductCodec.write(brief.product()))
-        .put("climate", write(brief.climate()))
+        .put("climate", ClimateCodec.write(brief.climate()))
         .put("shelf_life_days", brief.shelfLifeDays())
         .put("pack", write(brief.pack()))
         .put("machine", MachineCodec.write(brief.machine()))
         .put("market", write(brief.market()))
         .put("order", write(brief.order()))
-        .json();
-  }
-
-  private static Climate climate(Fields fields) {
-    return new Climate(
-        fields.text("name"), fields.number("temperature_C"), fields.number("humidity_percent"));
-  }
-
-  private static Json write(Climate climate) {
-    return new Entries()
-        .put("name", climate.name())
-        .put("temperature_C", climate.temperatureC())
-        .put("humidity_percent", climate.humidityPercent())
+        .put("handling", brief.handling())
         .json();
   }
 

@@ -15,7 +15,8 @@ final class Migrations {
   static final String KEY = "schema";
 
   /** Step n lifts schema n to n + 1. */
-  private static final List<UnaryOperator<Json.Obj>> STEPS = List.of(Migrations::nameTheWeighting);
+  private static final List<UnaryOperator<Json.Obj>> STEPS =
+      List.of(Migrations::nameTheWeighting, Migrations::shipThePack);
 
   /** The schema that is written. */
   static final int CURRENT = STEPS.size();
@@ -53,6 +54,17 @@ final class Migrations {
     Json.Obj named = new Json.Obj(weights.place(), weighting);
     Json.Obj lifted = with(study, "weightings", new Json.Arr(weights.place(), List.of(named)));
     return without(with(lifted, "weighting", new Json.Text(weights.place(), name)), "weights");
+  }
+
+  /** Schema 1 knew no handling and no measurements. */
+  private static Json.Obj shipThePack(Json.Obj study) {
+    Json brief = Fields.of(study).value("brief");
+    Map<String, Json> shipped = new LinkedHashMap<>(Fields.entries(brief));
+    shipped.putIfAbsent("handling", new Json.Text(brief.place(), "shipped"));
+    Map<String, Json> lifted = new LinkedHashMap<>(study.entries());
+    lifted.put("brief", new Json.Obj(brief.place(), shipped));
+    lifted.putIfAbsent("measurements", new Json.Arr(study.place(), List.of()));
+    return new Json.Obj(study.place(), lifted);
   }
 
   private static Json.Obj with(Json.Obj object, String key, Json value) {

@@ -62,7 +62,7 @@ final class ProductCodec {
 
   private static MoistureLimit moisture(Fields fields) {
     return new MoistureLimit(
-        fields.object("isotherm", IsothermCodec::read),
+        fields.object("isotherm", SorptionCodec::read),
         fields.number("dry_mass_g"),
         fields.number("initial_activity"),
         fields.number("critical_activity"));
@@ -70,7 +70,7 @@ final class ProductCodec {
 
   private static Json write(MoistureLimit moisture) {
     return new Entries()
-        .put("isotherm", IsothermCodec.write(moisture.isotherm()))
+        .put("isotherm", SorptionCodec.write(moisture.sorption()))
         .put("dry_mass_g", moisture.dryMassG())
         .put("initial_activity", moisture.initialActivity())
         .put("critical_activity", moisture.criticalActivity())

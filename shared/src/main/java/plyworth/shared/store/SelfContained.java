@@ -29,6 +29,7 @@ final class SelfContained {
         study.positions(),
         study.rules(),
         study.baseline(),
+        study.measurements(),
         study.weightings(),
         study.weighting(),
         study.valueFunctions(),

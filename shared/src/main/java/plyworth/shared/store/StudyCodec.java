@@ -36,6 +36,7 @@ final class StudyCodec {
         fields.objects("positions", reader::position),
         fields.list("rules", NeighbourRules::read),
         fields.value("baseline", json -> reader.structure(Fields.text(json))),
+        fields.objects("measurements", MeasurementCodec::read),
         fields.objects("weightings", PreferenceCodec::weighting),
         inUse(fields),
         PreferenceCodec.valueFunctions(fields),
@@ -93,6 +94,7 @@ final class StudyCodec {
         .put("positions", study.positions(), StructureReader::write)
         .put("rules", study.rules(), NeighbourRules::write)
         .put("baseline", study.baseline().toString())
+        .put("measurements", study.measurements(), MeasurementCodec::write)
         .put("weightings", study.weightings(), PreferenceCodec::write)
         .put("weighting", study.weighting())
         .put("value_functions", study.valueFunctions(), PreferenceCodec::write)

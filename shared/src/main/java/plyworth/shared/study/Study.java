@@ -10,6 +10,7 @@ import plyworth.shared.material.Material;
 import plyworth.shared.material.MaterialLibrary;
 import plyworth.shared.route.Process;
 import plyworth.shared.route.ProcessLibrary;
+import plyworth.shared.scoring.Measurement;
 import plyworth.shared.scoring.ValueFunction;
 import plyworth.shared.structure.NeighbourRule;
 import plyworth.shared.structure.Position;
@@ -24,6 +25,7 @@ import plyworth.shared.structure.Structure;
  * @param positions places in the stack, outside first, with what may stand there
  * @param rules what may not stand together
  * @param baseline today's structure, the one to beat
+ * @param measurements what was measured on today's pack
  * @param weightings named weightings, at least one
  * @param weighting name of the weighting in use
  * @param valueFunctions value functions that differ from the plugin's, by full criterion id
@@ -41,6 +43,7 @@ public record Study(
     List<Position> positions,
     List<NeighbourRule> rules,
     Structure baseline,
+    List<Measurement> measurements,
     List<Weighting> weightings,
     String weighting,
     Map<String, ValueFunction> valueFunctions,
@@ -60,6 +63,7 @@ public record Study(
   public Study {
     positions = List.copyOf(positions);
     rules = List.copyOf(rules);
+    measurements = List.copyOf(measurements);
     weightings = List.copyOf(weightings);
     valueFunctions = Collections.unmodifiableMap(new TreeMap<>(valueFunctions));
     limits = List.copyOf(limits);
@@ -114,6 +118,7 @@ public record Study(
         positions,
         rules,
         baseline,
+        measurements,
         List.copyOf(byName.values()),
         changed.name(),
         valueFunctions,

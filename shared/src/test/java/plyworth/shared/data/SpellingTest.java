@@ -17,6 +17,12 @@ class SpellingTest {
   }
 
   @Test
+  void theSameWordInOtherCaseIsMeant() {
+    assertThat(Spelling.nearest("LDPE", KNOWN)).contains("ldpe");
+    assertThat(Spelling.nearest("IVB", List.of("IVa", "IVb"))).contains("IVb");
+  }
+
+  @Test
   void aShortWordIsNotTurnedIntoAnother() {
     assertThat(Spelling.nearest("salt", List.of("fat", "alcohol"))).isEmpty();
   }

@@ -52,6 +52,7 @@ final class FileRules {
         List.of(new Position("All", List.of(new Option(baseline.layers())))),
         List.of(),
         baseline,
+        List.of(),
         List.of(new Weighting("General", weights)),
         "General",
         functions,

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import plyworth.shared.brief.Brief;
 import plyworth.shared.brief.Climate;
+import plyworth.shared.brief.Handling;
 import plyworth.shared.brief.Isotherm;
 import plyworth.shared.brief.Market;
 import plyworth.shared.brief.MoistureLimit;
@@ -27,6 +28,19 @@ public final class SampleBriefs {
   /** All of them. */
   public static List<Brief> all() {
     return List.of(sugarStick(), seasoningStick(), alcoholWipe(), freezeDriedSnack());
+  }
+
+  /** A brief in another climate, handled in another way. */
+  public static Brief in(Climate climate, Handling handling, Brief brief) {
+    return new Brief(
+        brief.product(),
+        climate,
+        brief.shelfLifeDays(),
+        brief.pack(),
+        brief.machine(),
+        brief.market(),
+        brief.order(),
+        handling);
   }
 
   /** A stick of sugar: crystals that take up nothing until they dissolve. */
@@ -57,9 +71,9 @@ public final class SampleBriefs {
             8,
             Set.of("fat", "fines"),
             Optional.of(moisture),
-            Optional.of(new OxygenLimit(120, 21)),
+            Optional.of(new OxygenLimit(300, 21)),
             Optional.empty());
-    Pack stick = new Pack(Pack.Format.STICK, 25, 140, 10, 8, 6);
+    Pack stick = new Pack(Pack.Format.STICK, 25, 140, 10, 8, 3);
     return new Brief(
         seasoning, HOT_AND_HUMID, 365, stick, SampleMachines.stickPack(), MARKET, ORDER);
   }
@@ -88,7 +102,7 @@ public final class SampleBriefs {
             12,
             Set.of("acid", "fines"),
             Optional.of(new MoistureLimit(new Isotherm.Linear(0.25), 11.8, 0.05, 0.3)),
-            Optional.of(new OxygenLimit(60, 2)),
+            Optional.of(new OxygenLimit(300, 1)),
             Optional.empty());
     Pack pillow = new Pack(Pack.Format.PILLOW, 110, 150, 12, 12, 180);
     return new Brief(snack, TEMPERATE, 270, pillow, SampleMachines.pillowPack(), MARKET, ORDER);

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import plyworth.shared.brief.Climate;
+import plyworth.shared.brief.Handling;
 import plyworth.shared.data.DataException;
 import plyworth.shared.data.Resources;
 import plyworth.shared.study.Study;
@@ -15,6 +17,9 @@ class MigrationsTest {
   private static final String SCHEMA_0 =
       Resources.text(MigrationsTest.class, "schema-0.study.json");
 
+  private static final String SCHEMA_1 =
+      Resources.text(MigrationsTest.class, "schema-1.study.json");
+
   @Test
   void schema0GetsOneWeightingNamedGeneral() {
     Study study = StudyFile.read(SCHEMA_0, "schema-0.study.json");
@@ -23,6 +28,14 @@ class MigrationsTest {
     assertThat(study.activeWeighting().weights())
         .isEqualTo(Map.of("barrier/otr", 3.0, "cost/price-per-1000", 1.0));
     assertThat(study.baseline().layers()).hasSize(5);
+  }
+
+  @Test
+  void schema1IsShippedAndNothingWasMeasured() {
+    Study study = StudyFile.read(SCHEMA_1, "schema-1.study.json");
+    assertThat(study.brief().handling()).isEqualTo(Handling.SHIPPED);
+    assertThat(study.measurements()).isEmpty();
+    assertThat(study.brief().climate()).isEqualTo(new Climate("23 °C 50 % RH", 23, 50));
   }
 
   @Test

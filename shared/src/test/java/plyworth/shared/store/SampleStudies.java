@@ -6,8 +6,12 @@ import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import plyworth.shared.brief.Brief;
+import plyworth.shared.brief.Climate;
+import plyworth.shared.brief.Handling;
+import plyworth.shared.scoring.Measurement;
 import plyworth.shared.scoring.RandomStructures;
 import plyworth.shared.scoring.SampleBriefs;
+import plyworth.shared.scoring.SampleClimates;
 import plyworth.shared.scoring.SampleStructures;
 import plyworth.shared.scoring.ValueFunction;
 import plyworth.shared.structure.Layer;
@@ -40,6 +44,16 @@ final class SampleStudies {
         NeighbourRules.standard(),
         usual.get(0),
         List.of(
+            new Measurement(
+                "barrier/otr",
+                0.04,
+                "cm3/(m2.day.bar)",
+                1.5,
+                5,
+                "ASTM F1927",
+                "2026-03-12",
+                "flat sheets")),
+        List.of(
             new Weighting("General", Map.of("barrier/otr", 2.0, "cost/price-per-1000", 1.0)),
             new Weighting("Purchasing", Map.of("cost/price-per-1000", 1.0))),
         "Purchasing",
@@ -64,7 +78,6 @@ final class SampleStudies {
   /** A study that the seed makes: any of the briefs, random layers, weights and settings. */
   static Study random(long seed) {
     Random random = new Random(seed);
-    List<Brief> briefs = SampleBriefs.all();
     List<Position> positions = new ArrayList<>();
     for (int i = 0; i <= random.nextInt(5); i++) {
       positions.add(new Position("Place " + i, List.of(Option.NOTHING, randomOption(random))));
@@ -78,10 +91,11 @@ final class SampleStudies {
     return new Study(
         "Study " + seed,
         "",
-        briefs.get(random.nextInt(briefs.size())),
+        randomBrief(random),
         positions,
         NeighbourRules.standard().subList(0, random.nextInt(5)),
         RandomStructures.structure(seed),
+        List.of(new Measurement("a/b", 1 + random.nextDouble(), "", 1, 1, "by eye", "", "")),
         List.of(new Weighting("General", weights)),
         "General",
         Map.of(
@@ -92,6 +106,16 @@ final class SampleStudies {
         List.of(),
         Decision.OPEN,
         "\"quoted\"\n\ttabbed \\ \u2028 µ");
+  }
+
+  private static Brief randomBrief(Random random) {
+    List<Brief> briefs = SampleBriefs.all();
+    List<Climate> climates = SampleClimates.all();
+    Handling[] handlings = Handling.values();
+    return SampleBriefs.in(
+        climates.get(random.nextInt(climates.size())),
+        handlings[random.nextInt(handlings.length)],
+        briefs.get(random.nextInt(briefs.size())));
   }
 
   private static Option randomOption(Random random) {

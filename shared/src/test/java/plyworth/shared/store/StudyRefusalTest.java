@@ -46,9 +46,17 @@ class StudyRefusalTest {
         "\"cost\": { \"margin\"|\"Cost\": { \"margin\"|\"Cost\" is not a plugin id|lower-case",
         "\"unit\": \"kg/m3\"|\"unit\": \"g/cm3\"|density is given in g/cm3|Give it in kg/m3",
         "\"kind\": \"memory\"|\"kind\": \"memry\"|\"memry\" is not known|\"memory\"",
+        "\"handling\": \"shipped\"|\"handling\": \"shiped\"|\"shiped\" is not known|\"shipped\"",
+        "\"criterion\": \"barrier/otr\"|\"criterion\": \"otr\"|\"otr\" is not a criterion|barrier/otr",
+        "\"value\": 0.04,|\"value\": -0.04,|the measured barrier/otr is -0.04|greater than 0",
+        "\"spread\": 1.5|\"spred\": 1.5|\"spread\" is missing|Is \"spred\" meant",
+        "\"spread\": 1.5|\"spread\": 0.5|the spread of barrier/otr is 0.5|1 or more",
+        "\"samples\": 5|\"samples\": 0|number of samples of barrier/otr is 0|1 or more",
+        "\"ASTM F1927\"|\"\"|the method of measuring barrier/otr is empty|say how",
+        "\"2026-03-12\"|\"12.3.2026\"|is \"12.3.2026\"|2026-03-12",
         "\"rule\": \"at-most\"|\"rule\": \"at-moust\"|not a form of rule|\"at-most\"",
-        "\"schema\": 1,|\"schema\": 2,|schema 2; this program reads 0 to 1|newer version",
-        "\"schema\": 1,||the key \"schema\" is missing|Add it"
+        "\"schema\": 2,|\"schema\": 3,|schema 3; this program reads 0 to 2|newer version",
+        "\"schema\": 2,||the key \"schema\" is missing|Add it"
       })
   void saysWhatIsWrongAndWhatWouldBeRight(
       String right, String wrong, String problem, String remedy) {

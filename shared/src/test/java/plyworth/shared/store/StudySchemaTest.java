@@ -36,16 +36,21 @@ class StudySchemaTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "\"schema\": 1               | \"schema\": 0",
+        "\"schema\": 2               | \"schema\": 9",
         "\"mass_g\": 4               | \"mass_kg\": 0.004",
         "\"mass_g\": 4               | \"mass_g\": -4",
         "\"form\": \"crystals\"      | \"form\": \"crystal\"",
         "\"barrier/otr\": 2          | \"otr\": 2",
         "\"bound\": \"at-most\"      | \"bound\": \"below\"",
+        "\"handling\": \"shipped\"  | \"handling\": \"posted\"",
+        "\"name\": \"23 °C 50 % RH\", | ",
+        "\"spread\": 1.5             | \"spread\": 0.5",
+        "\"samples\": 5              | \"samples\": 0",
         "\"question\":               | \"qustion\":",
         "\"scale\": \"logarithmic\"  | \"scale\": \"log\""
       })
-  void whatTheReaderRefusesTheSchemaRefuses(String right, String wrong) {
+  void whatTheReaderRefusesTheSchemaRefuses(String right, String with) {
+    String wrong = with == null ? "" : with;
     String text = StudyFile.write(SampleStudies.sugar());
     assertThat(text).contains(right);
     String spoilt = text.replace(right, wrong);

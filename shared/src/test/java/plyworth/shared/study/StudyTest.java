@@ -24,6 +24,7 @@ class StudyTest {
         List.of(new Position("All", List.of(new Option(BASELINE.layers())))),
         List.of(),
         BASELINE,
+        List.of(),
         weightings,
         active,
         Map.of(),

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import plyworth.shared.data.Spelling;
 import plyworth.shared.scoring.Criterion;
+import plyworth.shared.scoring.Measurement;
 import plyworth.shared.scoring.Parameter;
 import plyworth.shared.study.Study;
 import plyworth.shared.study.Weighting;
@@ -49,6 +50,9 @@ public final class References {
   public static List<Dangling> check(Study study, PluginCatalog catalog, Set<String> leftOut) {
     References references = new References(catalog, leftOut);
     references.found.addAll(RuleTags.check(study));
+    for (int i = 0; i < study.measurements().size(); i++) {
+      references.measurement("measurements[" + i + "]", study.measurements().get(i));
+    }
     for (int i = 0; i < study.weightings().size(); i++) {
       Weighting weighting = study.weightings().get(i);
       String path = "weightings[" + i + "].weights.";
@@ -65,23 +69,38 @@ public final class References {
     return List.copyOf(references.found);
   }
 
-  private void criterion(String path, String id) {
+  private void measurement(String path, Measurement measurement) {
+    criterion(path + ".criterion", measurement.figure())
+        .filter(criterion -> !measurement.unit().equals(criterion.unit()))
+        .ifPresent(
+            criterion ->
+                add(
+                    path + ".unit",
+                    measurement.figure() + " is measured in \"" + measurement.unit() + "\"",
+                    "Give it in \"" + criterion.unit() + "\"."));
+  }
+
+  /** The criterion of that id, if it is there; if not, it is noted. */
+  private Optional<Criterion> criterion(String path, String id) {
     int slash = id.indexOf('/');
     if (slash <= 0) {
       add(path, "\"" + id + "\" is not a criterion", "Write plugin/criterion.");
-      return;
+      return Optional.empty();
     }
     String name = id.substring(slash + 1);
     Optional<LoadedPlugin> plugin = pluginOf(path, id.substring(0, slash));
-    if (plugin.isPresent()) {
-      List<String> known = plugin.get().plugin().criteria().stream().map(Criterion::id).toList();
-      if (!known.contains(name)) {
-        add(
-            path,
-            "the plugin " + plugin.get().id() + " has no criterion \"" + name + "\"",
-            Spelling.suggestion(name, known));
-      }
+    if (plugin.isEmpty()) {
+      return Optional.empty();
     }
+    List<Criterion> criteria = plugin.get().plugin().criteria();
+    Optional<Criterion> named = criteria.stream().filter(c -> c.id().equals(name)).findFirst();
+    if (named.isEmpty()) {
+      add(
+          path,
+          "the plugin " + plugin.get().id() + " has no criterion \"" + name + "\"",
+          Spelling.suggestion(name, criteria.stream().map(Criterion::id).toList()));
+    }
+    return named;
   }
 
   private void settings(String pluginId, Map<String, Double> values) {

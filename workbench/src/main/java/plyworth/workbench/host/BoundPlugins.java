@@ -19,6 +19,7 @@ import plyworth.shared.scoring.Outcome;
 import plyworth.shared.scoring.Parameter;
 import plyworth.shared.scoring.ScoringContext;
 import plyworth.shared.scoring.ScoringPlugin;
+import plyworth.shared.scoring.Today;
 import plyworth.shared.structure.Structure;
 import plyworth.shared.study.Study;
 
@@ -52,6 +53,7 @@ public record BoundPlugins(
     List<BoundPlugin> bound = new ArrayList<>();
     MaterialLibrary materials = study.materialsAtHand();
     ProcessLibrary processes = study.processesAtHand();
+    Today today = new Today(Optional.of(study.baseline()), study.measurements());
     for (LoadedPlugin loaded : catalog.plugins()) {
       ScoringContext context =
           new ScoringContext(
@@ -60,7 +62,8 @@ public record BoundPlugins(
               processes,
               parameters(loaded.plugin(), study.settings().getOrDefault(loaded.id(), Map.of())),
               available,
-              draw);
+              draw,
+              today);
       bound.add(new BoundPlugin(loaded.plugin(), PluginCalls.bind(loaded, context)));
     }
     return of(bound, available);

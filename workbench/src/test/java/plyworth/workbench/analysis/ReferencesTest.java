@@ -44,6 +44,24 @@ class ReferencesTest {
     assertThat(first.remedy()).contains(remedy);
   }
 
+  private static List<References.Dangling> measured(String criterion, String unit) {
+    String measurement =
+        "\"measurements\": [ { \"criterion\": \"%s\", \"value\": 0.1, \"unit\": \"%s\", \"spread\": 2,"
+            + " \"samples\": 3, \"method\": \"ASTM F1249\" } ], \"positions\":";
+    return dangling("\"positions\":", measurement.formatted(criterion, unit));
+  }
+
+  @Test
+  void aMeasurementIsOfACriterionInItsUnit() {
+    assertThat(measured("barrier/wvtr", "g/(m2.day)")).isEmpty();
+    References.Dangling unit = measured("barrier/wvtr", "g/(100in2.day)").get(0);
+    assertThat(unit.path()).isEqualTo("measurements[0].unit");
+    assertThat(unit.remedy()).contains("\"g/(m2.day)\"");
+    References.Dangling criterion = measured("barrier/wtvr", "g/(m2.day)").get(0);
+    assertThat(criterion.path()).isEqualTo("measurements[0].criterion");
+    assertThat(criterion.remedy()).contains("\"wvtr\"");
+  }
+
   @Test
   void aPluginThatIsNotLoadedIsNamed() {
     List<References.Dangling> found =

@@ -36,6 +36,7 @@ final class Altered {
         positions,
         study.rules(),
         study.baseline(),
+        study.measurements(),
         study.weightings(),
         study.weighting(),
         study.valueFunctions(),

@@ -28,10 +28,11 @@ record MoistureBalance(Sorption sorption, Seasons seasons, boolean canLimit, Enc
   /** The balance of a product; crystals that dissolve accrue water above their point. */
   static Balance of(
       MoistureLimit limit, double headspaceCm3, Seasons seasons, SeasonFactors factors) {
-    if (limit.isotherm() instanceof Isotherm.Deliquescent crystals) {
+    double celsius = seasons.climate().temperatureC();
+    if (limit.isotherm(celsius) instanceof Isotherm.Deliquescent crystals) {
       return dissolving(limit, crystals, seasons, factors);
     }
-    Sorption sorption = Sorption.of(limit, headspaceCm3, seasons.climate().temperatureC());
+    Sorption sorption = Sorption.of(limit, headspaceCm3, celsius);
     boolean atOnce = limit.initialActivity() == limit.criticalActivity();
     boolean driven =
         Arrays.stream(seasons.each(MoistureBalance::outside)).anyMatch(sorption::drives);

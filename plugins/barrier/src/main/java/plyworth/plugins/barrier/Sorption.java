@@ -1,17 +1,19 @@
 package plyworth.plugins.barrier;
 
 import java.util.function.DoubleUnaryOperator;
+import plyworth.shared.brief.Isotherm;
 import plyworth.shared.brief.MoistureLimit;
 
 /**
  * Water that a product and the gas around it hold together, at one water activity (sorption balance
  * of moisture-sensitive packs, from memory; any isotherm).
  *
- * @param limit the product's limit; its isotherm has a slope
+ * @param limit the product's limit
+ * @param isotherm its isotherm at the warmest season; it has a slope
  * @param vapourG vapour in the head-space per unit of activity, g; taken at the warmest season and
  *     kept, since it is small beside what the product holds
  */
-record Sorption(MoistureLimit limit, double vapourG) {
+record Sorption(MoistureLimit limit, Isotherm isotherm, double vapourG) {
 
   /** Molar mass of water, g/mol. */
   private static final double MOLAR_MASS = 18.0153;
@@ -23,7 +25,7 @@ record Sorption(MoistureLimit limit, double vapourG) {
    */
   Sorption {
     double wettest = Math.max(limit.initialActivity(), limit.criticalActivity());
-    if (Double.isNaN(limit.isotherm().moisture(wettest))) {
+    if (Double.isNaN(isotherm.moisture(wettest))) {
       throw new IllegalArgumentException(
           ("the isotherm of the brief does not hold up to the water activities ")
               + limit.initialActivity()
@@ -38,7 +40,7 @@ record Sorption(MoistureLimit limit, double vapourG) {
     double kelvin = celsius + Arrhenius.ZERO_C;
     double saturated =
         SaturatedVapour.pascal(celsius) * MOLAR_MASS / Arrhenius.GAS_CONSTANT / kelvin;
-    return new Sorption(limit, headspaceCm3 * 1e-6 * saturated);
+    return new Sorption(limit, limit.isotherm(celsius), headspaceCm3 * 1e-6 * saturated);
   }
 
   /** 1 when the product spoils by taking up water, −1 when by drying. */
@@ -53,12 +55,12 @@ record Sorption(MoistureLimit limit, double vapourG) {
 
   /** Water in product and head-space at an activity, g. */
   double water(double activity) {
-    return limit.dryMassG() * limit.isotherm().moisture(activity) + vapourG * activity;
+    return limit.dryMassG() * isotherm.moisture(activity) + vapourG * activity;
   }
 
   /** Its slope, g per unit of activity. */
   double capacity(double activity) {
-    return limit.dryMassG() * limit.isotherm().slope(activity) + vapourG;
+    return limit.dryMassG() * isotherm.slope(activity) + vapourG;
   }
 
   /**

@@ -23,7 +23,7 @@ record StorageClimate(double celsius, double outside, double inside) {
     double outside = brief.climate().humidityPercent() / 100;
     double inside =
         VolatileBalance.waterActivity(brief, celsius)
-            .or(() -> brief.product().moisture().map(StorageClimate::wetterEnd))
+            .or(() -> brief.product().moisture().map(limit -> wetterEnd(limit, celsius)))
             .orElse(outside);
     return new StorageClimate(celsius, outside, inside);
   }
@@ -33,8 +33,8 @@ record StorageClimate(double celsius, double outside, double inside) {
     return new StorageClimate(season.temperatureC(), season.humidityPercent() / 100, inside);
   }
 
-  private static double wetterEnd(MoistureLimit limit) {
-    return limit.isotherm() instanceof Isotherm.Deliquescent
+  private static double wetterEnd(MoistureLimit limit, double celsius) {
+    return limit.isotherm(celsius) instanceof Isotherm.Deliquescent
         ? limit.initialActivity()
         : Math.max(limit.initialActivity(), limit.criticalActivity());
   }

@@ -8,7 +8,9 @@ import org.junit.jupiter.api.Test;
 import plyworth.shared.brief.Brief;
 import plyworth.shared.brief.Isotherm;
 import plyworth.shared.brief.MoistureLimit;
+import plyworth.shared.brief.OxygenLimit;
 import plyworth.shared.brief.Pack;
+import plyworth.shared.brief.Product;
 import plyworth.shared.scoring.Assessment;
 import plyworth.shared.scoring.Finding;
 import plyworth.shared.scoring.SampleBriefs;
@@ -76,7 +78,10 @@ class TradeFactsTest {
 
   @Test
   void headspaceFullOfAirSpoilsARancidProneSeasoningInAnyLaminate() {
-    Finding first = score(SampleBriefs.seasoningStick(), PAPER_FOIL_PE).findings().get(0);
+    Product rancidProne = Bench.product(8, null, new OxygenLimit(120, 21), null);
+    Pack airy = new Pack(Pack.Format.STICK, 25, 140, 10, 8, 6);
+    Brief seasoning = Bench.brief(rancidProne, airy, 30, 75, 365);
+    Finding first = score(seasoning, PAPER_FOIL_PE).findings().get(0);
     assertThat(first.rule()).isEqualTo("does-not-keep");
     assertThat(first.text().key()).endsWith("at-once.oxygen");
   }
