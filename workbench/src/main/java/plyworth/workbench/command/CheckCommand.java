@@ -3,6 +3,8 @@ package plyworth.workbench.command;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -52,8 +54,22 @@ final class CheckCommand implements Callable<Integer> {
     }
     return String.format(
         Locale.ROOT,
-        "in order, %,d candidates, %d neighbour rules",
+        "in order, %,d candidates, %d neighbour rules, %s",
         compiled.paths().count(),
-        study.rules().size());
+        study.rules().size(),
+        measurements(study));
+  }
+
+  /** How many measurements there are, and what they concern. */
+  private static String measurements(Study study) {
+    int count = study.measurements().size();
+    if (count == 0) {
+      return "no measurements";
+    }
+    Set<String> figures = new TreeSet<>();
+    study.measurements().forEach(m -> figures.add(m.figure()));
+    return count
+        + (count == 1 ? " measurement of " : " measurements of ")
+        + String.join(", ", figures);
   }
 }

@@ -28,7 +28,8 @@ import plyworth.workbench.host.PluginCatalog;
       ScoreCommand.class,
       ExplainCommand.class,
       CheckCommand.class,
-      PluginsCommand.class
+      PluginsCommand.class,
+      ProductsCommand.class
     })
 public final class Plyworth implements Callable<Integer> {
 

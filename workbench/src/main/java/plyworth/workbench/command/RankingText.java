@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import plyworth.shared.brief.Brief;
 import plyworth.shared.scoring.Finding;
+import plyworth.shared.scoring.Measurement;
 import plyworth.shared.structure.Structure;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.Sheet;
@@ -52,6 +54,7 @@ final class RankingText {
     out.println(ranked.study().title());
     out.println(Paragraph.of("", ranked.study().question()));
     out.println();
+    brief();
     out.println("Weighting \"" + ranked.study().weighting() + "\":");
     for (int c : shown) {
       Weighed weighed = criteria.get(c);
@@ -68,6 +71,17 @@ final class RankingText {
         counts.blocked(),
         counts.excluded(),
         counts.cannotBeJudged() + counts.open());
+  }
+
+  /** Where packs are stored, how they are treated, and what was measured on today's. */
+  private void brief() {
+    Brief brief = ranked.study().brief();
+    out.println(Paragraph.of("", "Climate: " + BriefText.of(brief.climate())));
+    out.println("Handling: " + BriefText.of(brief.handling()));
+    for (Measurement measurement : ranked.study().measurements()) {
+      out.println(Paragraph.of("", "Measured today: " + BriefText.of(measurement)));
+    }
+    out.println();
   }
 
   /** The criteria whose weight is shared out, each with the reason. */

@@ -32,10 +32,16 @@ final class BriefView implements View {
   @Override
   public void show(Session session) {
     Study now = session.study().orElse(null);
-    if (now != null && (shown == null || now.brief() != shown.brief())) {
+    if (now != null && changed(now)) {
       shown = now;
       text.show(html(now));
     }
+  }
+
+  private boolean changed(Study now) {
+    return shown == null
+        || now.brief() != shown.brief()
+        || !now.measurements().equals(shown.measurements());
   }
 
   /** What the keyboard works on. */
@@ -48,31 +54,15 @@ final class BriefView implements View {
     line(html, "brief.question", study.question());
     product(html, study.brief().product());
     Brief brief = study.brief();
-    line(html, "brief.climate", Words.of("brief.climate.value", brief.climate().name()));
+    line(html, "brief.climate", ClimateWords.of(brief.climate()));
+    line(html, "brief.handling", Words.of("brief.handling." + Choice.plain(brief.handling())));
     line(
         html,
         "brief.shelf-life",
         Words.of("brief.shelf-life.value", Digits.sensible(brief.shelfLifeDays())));
-    Pack pack = brief.pack();
-    line(
-        html,
-        "brief.pack",
-        Words.of(
-            "brief.pack.value",
-            Choice.plain(pack.format()).replace('-', ' '),
-            Digits.sensible(pack.widthMm()),
-            Digits.sensible(pack.lengthMm()),
-            Digits.sensible(pack.sealWidthMm())));
-    Machine machine = brief.machine();
-    line(
-        html,
-        "brief.machine",
-        Words.of(
-            "brief.machine.value",
-            machine.name(),
-            machine.lanes(),
-            Digits.sensible(machine.jawC()),
-            Digits.sensible(machine.dwellS())));
+    line(html, "brief.measurements", MeasurementWords.of(study.measurements()));
+    pack(html, brief.pack());
+    machine(html, brief.machine());
     line(
         html,
         "brief.market",
@@ -91,6 +81,30 @@ final class BriefView implements View {
             Digits.sensible(brief.order().newColours())));
     line(html, "brief.notes", study.notes().isEmpty() ? Words.of("brief.none") : study.notes());
     return html.append("</table></html>").toString();
+  }
+
+  private static void pack(StringBuilder html, Pack pack) {
+    line(
+        html,
+        "brief.pack",
+        Words.of(
+            "brief.pack.value",
+            Choice.plain(pack.format()).replace('-', ' '),
+            Digits.sensible(pack.widthMm()),
+            Digits.sensible(pack.lengthMm()),
+            Digits.sensible(pack.sealWidthMm())));
+  }
+
+  private static void machine(StringBuilder html, Machine machine) {
+    line(
+        html,
+        "brief.machine",
+        Words.of(
+            "brief.machine.value",
+            machine.name(),
+            machine.lanes(),
+            Digits.sensible(machine.jawC()),
+            Digits.sensible(machine.dwellS())));
   }
 
   private static void product(StringBuilder html, Product product) {

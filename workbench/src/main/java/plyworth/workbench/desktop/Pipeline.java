@@ -92,6 +92,8 @@ final class Pipeline {
     return a.brief().equals(b.brief())
         && a.positions().equals(b.positions())
         && a.rules().equals(b.rules())
+        && a.baseline().equals(b.baseline())
+        && a.measurements().equals(b.measurements())
         && a.settings().equals(b.settings())
         && a.materials().equals(b.materials())
         && a.processes().equals(b.processes());

@@ -38,20 +38,20 @@ class WrongStudyTest {
       value = {
         "\"shelf_life_days\"|\"shelf_life_day\"|line 5|at brief|Is \"shelf_life_day\" meant",
         "\"question\"|\"qestion\"|line 4|at qestion|Did you mean \"question\"?",
-        "kraft-paper 40 g/m2|kraft-paper 40 kg|line 51|at positions[1].options[0]|use um",
-        "kraft-paper 40 g/m2|kraft-papre 40 g/m2|line 51|positions[1].options[0]|\"kraft-paper\"?",
-        "@solventless\"|@solventles\"|line 58|positions[2].options[2]|Did you mean \"solventless\"",
-        "lldpe 40 um|lldpe -40 um|line 78|positions[5].options[2]|greater than 0",
+        "kraft-paper 40 g/m2|kraft-paper 40 kg|line 52|at positions[1].options[0]|use um",
+        "kraft-paper 40 g/m2|kraft-papre 40 g/m2|line 52|positions[1].options[0]|\"kraft-paper\"?",
+        "@solventless\"|@solventles\"|line 59|positions[2].options[2]|Did you mean \"solventless\"",
+        "lldpe 40 um|lldpe -40 um|line 79|positions[5].options[2]|greater than 0",
         "\"shelf_life_days\": 365|\"shelf_life_days\": NaN|line 21|at brief|Write null",
         "\"shelf_life_days\": 365|\"shelf_life_days\": 1e999|line 21|shelf_life_days|finite",
         "\"schema\": 2|\"schema\": 7|line 2|at schema|newer version",
-        "barrier/margin|barrier/margn|line 163|weights.barrier/margn|Did you mean \"margin\"?",
-        "barrier/margin|barier/margin|line 163|weights.barier/margin|Did you mean \"barrier\"?",
-        "barrier/margin|odour/taint|line 163|weights.odour/taint|--leave-out odour",
-        "\"margin\": 0.2|\"margn\": 0.2|line 195|settings.cost.margn|Did you mean \"margin\"?",
-        "\"margin\": 0.2|\"margin\": 7|line 195|settings.cost.margin|between 0.0 and 0.9",
-        "\"weighting\": \"balanced\"|\"weighting\": \"balance\"|line 183|at weighting|\"balanced\"?",
-        "\"kind\": \"ink\"|\"kind\": \"inkk\"|line 83|at rules[0].kind|Did you mean \"ink\"?"
+        "barrier/margin|barrier/margn|line 164|weights.barrier/margn|Did you mean \"margin\"?",
+        "barrier/margin|barier/margin|line 164|weights.barier/margin|Did you mean \"barrier\"?",
+        "barrier/margin|odour/taint|line 164|weights.odour/taint|--leave-out odour",
+        "\"margin\": 0.2|\"margn\": 0.2|line 196|settings.cost.margn|Did you mean \"margin\"?",
+        "\"margin\": 0.2|\"margin\": 7|line 196|settings.cost.margin|between 0.0 and 0.9",
+        "\"weighting\": \"balanced\"|\"weighting\": \"balance\"|line 184|at weighting|\"balanced\"?",
+        "\"kind\": \"ink\"|\"kind\": \"inkk\"|line 84|at rules[0].kind|Did you mean \"ink\"?"
       })
   void whatIsMisspeltOrOutOfBoundsIsNamedWithItsLine(
       String right, String wrong, String line, String path, String remedy) throws IOException {
@@ -88,7 +88,7 @@ class WrongStudyTest {
     String only = "\"only\": \"sealable\"";
     isRefused(
         BrothStudy.in(folder, BrothStudy.with(only, "\"only\": \"foil\"")),
-        "line 101",
+        "line 102",
         "rules[6]",
         "\"innermost-seals\" forbids every one",
         "Without it there are 132");

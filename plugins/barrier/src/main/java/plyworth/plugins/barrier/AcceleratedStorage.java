@@ -6,7 +6,6 @@ import java.util.Optional;
 import plyworth.shared.brief.Brief;
 import plyworth.shared.brief.Climate;
 import plyworth.shared.brief.Isotherm;
-import plyworth.shared.brief.MoistureLimit;
 import plyworth.shared.scoring.ScoringContext;
 import plyworth.shared.scoring.Text;
 import plyworth.shared.structure.Layer;
@@ -126,7 +125,7 @@ record AcceleratedStorage(Optional<Mechanism> mechanism, List<Pull> pulls, Optio
         .brief()
         .product()
         .moisture()
-        .map(MoistureLimit::isotherm)
+        .map(limit -> limit.isotherm(chamber.model().climate().celsius()))
         .filter(isotherm -> isotherm instanceof Isotherm.Deliquescent)
         .map(isotherm -> 100 * ((Isotherm.Deliquescent) isotherm).deliquescence())
         .map(point -> Text.of("refusal.dissolves", point));

@@ -64,7 +64,7 @@ class ProtectionNeededTest {
   @Test
   void anyPackWillDoWhereNothingDrivesAndNoneWhereTheProductIsSpoiltAlready() {
     assertThat(need(moisture(DRY_FOOD, 0, constant(30, 40)), 1e-6, 365)).isInfinite();
-    MoistureLimit spoilt = new MoistureLimit(DRY_FOOD.isotherm(), 20, 0.5, 0.5);
+    MoistureLimit spoilt = new MoistureLimit(DRY_FOOD.sorption(), 20, 0.5, 0.5);
     assertThat(need(moisture(spoilt, 0, constant(30, 75)), 1e-6, 365)).isZero();
   }
 }

@@ -1,0 +1,63 @@
+package plyworth.workbench.command;
+
+import java.util.DoubleSummaryStatistics;
+import java.util.Locale;
+import plyworth.shared.brief.Climate;
+import plyworth.shared.brief.Climate.Season;
+import plyworth.shared.brief.Handling;
+import plyworth.shared.scoring.Measurement;
+import plyworth.workbench.host.Digits;
+import plyworth.workbench.host.UnitText;
+
+/** What stands in a brief, and what was measured on today's pack, in words. */
+final class BriefText {
+
+  private BriefText() {}
+
+  /** A climate: its name, and what the name leaves out. */
+  static String of(Climate climate) {
+    if (climate.constant()) {
+      String figures =
+          Digits.sensible(climate.temperatureC())
+              + (" °C " + Digits.sensible(climate.humidityPercent()) + " % RH");
+      boolean said = climate.name().contains(figures);
+      return climate.name() + (said ? ", constant" : ", constant " + figures);
+    }
+    DoubleSummaryStatistics celsius =
+        climate.seasons().stream().mapToDouble(Season::temperatureC).summaryStatistics();
+    DoubleSummaryStatistics humidity =
+        climate.seasons().stream().mapToDouble(Season::humidityPercent).summaryStatistics();
+    return String.format(
+        Locale.ROOT,
+        "%s, a round of %d seasons, %s to %s °C, %s to %s %% RH, mean kinetic temperature %.1f °C",
+        climate.name(),
+        climate.seasons().size(),
+        Digits.sensible(celsius.getMin()),
+        Digits.sensible(celsius.getMax()),
+        Digits.sensible(humidity.getMin()),
+        Digits.sensible(humidity.getMax()),
+        climate.meanKineticC());
+  }
+
+  /** How hard the pack is treated. */
+  static String of(Handling handling) {
+    return switch (handling) {
+      case FLAT -> "flat sheet";
+      case FORMED -> "formed and filled";
+      case SHIPPED -> "shipped as usual";
+      case ROUGH -> "rough, loose or by post";
+    };
+  }
+
+  /** A measurement with its spread, samples, method and date. */
+  static String of(Measurement measurement) {
+    String unit = UnitText.of(measurement.unit());
+    return measurement.figure()
+        + (" " + Digits.sensible(measurement.value()))
+        + (unit.isEmpty() ? "" : " " + unit)
+        + (measurement.spread() > 1 ? " ×/÷ " + Digits.sensible(measurement.spread()) : "")
+        + (", " + measurement.samples() + (measurement.samples() == 1 ? " sample" : " samples"))
+        + (", " + measurement.method())
+        + (measurement.date().isEmpty() ? "" : ", " + measurement.date());
+  }
+}

@@ -1,0 +1,49 @@
+package plyworth.workbench.command;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+import plyworth.shared.brief.ProductLibrary;
+import plyworth.shared.data.JsonPrint;
+
+/** Lists the products whose sorption is known, with what to write into a study. */
+@Command(
+    name = "products",
+    description = "Products whose sorption is known: constants, critical point, sources.")
+final class ProductsCommand implements Callable<Integer> {
+
+  private static final double COLDEST = -40;
+  private static final double HOTTEST = 70;
+
+  @ParentCommand private Plyworth program;
+
+  @Option(
+      names = "--at",
+      paramLabel = "CELSIUS",
+      defaultValue = "25",
+      description = "Temperature of the isotherms, °C; ${DEFAULT-VALUE} by default.")
+  private double celsius;
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      defaultValue = "table",
+      description = "table or json; ${DEFAULT-VALUE} by default.")
+  private ScoreCommand.Format format;
+
+  @Override
+  public Integer call() {
+    if (!(celsius >= COLDEST && celsius <= HOTTEST)) {
+      throw new WrongInput("--at: " + celsius + " °C; it must lie between -40 and 70 °C");
+    }
+    ProductLibrary library = ProductLibrary.standard();
+    if (format == ScoreCommand.Format.JSON) {
+      program.out().print(JsonPrint.text(ProductsJson.of(library, celsius)));
+    } else {
+      ProductsText.print(library, celsius, program.out());
+    }
+    program.out().flush();
+    return Failures.DONE;
+  }
+}
