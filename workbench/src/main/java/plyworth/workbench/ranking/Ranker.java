@@ -2,6 +2,7 @@ package plyworth.workbench.ranking;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import plyworth.shared.study.Limit;
 import plyworth.workbench.engine.table.CandidateTable;
 import plyworth.workbench.engine.table.Chunk;
@@ -75,6 +76,20 @@ public final class Ranker {
   public synchronized ParetoFront paretoFront(ValueModel model, int cap) {
     prepare(model);
     return ParetoSearch.of(table, groups, bounds, model, cap);
+  }
+
+  /**
+   * The candidate whose greatest loss of value against the best one, under several value models, is
+   * the smallest: the minimax-regret choice over all candidates. Bounded figures are refined where
+   * they matter.
+   *
+   * @param models value models that differ in weights alone; at least one
+   * @param best the highest value under each of them
+   * @return empty when no candidate is ranked
+   */
+  public synchronized Optional<Regret> leastRegret(List<ValueModel> models, double[] best) {
+    prepare(models.get(0));
+    return new RegretSearch(table, groups, bounds, exact, models, best).run();
   }
 
   private void prepare(ValueModel model) {
