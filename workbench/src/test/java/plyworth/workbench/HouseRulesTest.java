@@ -41,6 +41,7 @@ class HouseRulesTest {
               "engine",
               "ranking",
               "analysis",
+              "robustness",
               "chart",
               "report",
               "command",

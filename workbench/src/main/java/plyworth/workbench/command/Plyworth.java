@@ -27,6 +27,7 @@ import plyworth.workbench.host.PluginCatalog;
       RankCommand.class,
       ScoreCommand.class,
       ExplainCommand.class,
+      RobustnessCommand.class,
       CheckCommand.class,
       PluginsCommand.class,
       ProductsCommand.class

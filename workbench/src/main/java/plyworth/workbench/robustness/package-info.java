@@ -1,0 +1,9 @@
+/**
+ * How far a ranking can be trusted: how much a weight may move before another candidate leads, and
+ * what the stakeholders make of each other's choices.
+ *
+ * <p>Pure functions over a ranked study. What is said of all candidates is proved for all of them
+ * by the ranking itself, which passes over runs of candidates only where their largest figures show
+ * that none of them matters.
+ */
+package plyworth.workbench.robustness;

@@ -1,0 +1,77 @@
+package plyworth.workbench.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import plyworth.workbench.SmallStudy;
+
+class RobustnessCommandTest {
+
+  @TempDir Path folder;
+  private Path study;
+
+  @BeforeEach
+  void studyIsThere() {
+    study = SmallStudy.file(folder, "mint", SmallStudy.few());
+  }
+
+  @Test
+  void jsonHasTheDocumentedKeysInTheirOrder() {
+    CommandLineRun run = CommandLineRun.of("robustness", study, "--format", "json");
+    assertThat(run.code()).isZero();
+    assertThat(run.keys())
+        .containsExactly(
+            "format", "version", "study", "weighting", "leaders", "stability", "stakeholders");
+    assertThat(run.keys("leaders", 0)).containsExactly("structure", "value", "valueHigh");
+    assertThat(run.keys("stability", "barrier/margin"))
+        .startsWith("weight", "from", "to")
+        .endsWith("tied");
+    assertThat(run.keys("stakeholders"))
+        .containsExactly(
+            "weightings", "weightless", "depth", "candidates", "agreed", "leastRegret");
+    assertThat(run.keys("stakeholders", "candidates", 0))
+        .containsExactly("structure", "mostLost", "views");
+    assertThat(run.keys("stakeholders", "candidates", 0, "views", 0))
+        .containsExactly("weighting", "rank", "value");
+  }
+
+  private CommandLineRun costLed(String command) {
+    return CommandLineRun.of(command, study, "--weighting", "cost-led", "--format", "json");
+  }
+
+  @Test
+  void theLeaderIsThatOfTheRankingUnderTheSameWeighting() {
+    CommandLineRun robust = costLed("robustness");
+    CommandLineRun rank = costLed("rank");
+    assertThat(robust.text("leaders", 0, "structure"))
+        .isEqualTo(rank.text("candidates", 0, "structure"));
+    assertThat(robust.number("stability", "cost/packed-per-1000", "weight"))
+        .isCloseTo(9.0 / 12, within(1e-9));
+  }
+
+  @Test
+  void theTableNamesEveryWeightEveryWeightingAndTheLeastRegret() {
+    CommandLineRun run = CommandLineRun.of("robustness", study, "--top", 2);
+    assertThat(run.code()).isZero();
+    assertThat(run.out())
+        .contains("Leader, value 0.")
+        .contains("Runner-up, ")
+        .contains("the leader stays first")
+        .contains("barrier/margin: ")
+        .contains("recyclability/class: ")
+        .contains("tea room", "cost-led")
+        .contains("among the 2 best of every weighting")
+        .contains("Least regret of all candidates");
+  }
+
+  @Test
+  void aDepthOutOfBoundsIsRefused() {
+    CommandLineRun run = CommandLineRun.of("robustness", study, "--top", 0);
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.err()).contains("--top is 0; it must be 1 to 100");
+  }
+}
