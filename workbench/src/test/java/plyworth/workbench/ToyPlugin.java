@@ -155,6 +155,7 @@ public class ToyPlugin implements ScoringPlugin, Scorer, Layerwise {
     return joins.stream().map(join -> new StatePart("part", join)).toList();
   }
 
+  /** Random components, none negative; the centroid of a layer lies within its thickness. */
   @Override
   public void contribute(Layer layer, Layer outer, double[] state) {
     String name = id + layer.material() + (outer == null ? "" : outer.material().substring(0, 2));
@@ -165,6 +166,9 @@ public class ToyPlugin implements ScoringPlugin, Scorer, Layerwise {
         state[c] =
             join == Join.BITS ? random.nextInt(64) & random.nextInt(64) : random.nextDouble() * 3;
         state[c] = random.nextDouble() < unknownShare ? Double.NaN : state[c];
+      }
+      if (join == Join.BENDING) {
+        state[at + 1] *= state[at + 3] / 3;
       }
       at += join.size();
     }
@@ -266,7 +270,34 @@ public class ToyPlugin implements ScoringPlugin, Scorer, Layerwise {
 
   @Override
   public void bound(BoundsBlock block) {
-    throw new UnsupportedOperationException("not bounded");
+    double[] low = new double[block.stateLow.length];
+    double[] high = new double[low.length];
+    for (int j = 0; j < block.size; j++) {
+      for (int c = 0; c < low.length; c++) {
+        low[c] = block.stateLow[c][j];
+        high[c] = block.stateHigh[c][j];
+      }
+      boundOne(
+          block,
+          j,
+          figures(low, needs.isEmpty() ? 0 : block.neededLow[0][j]),
+          figures(high, needs.isEmpty() ? 0 : block.neededHigh[0][j]));
+    }
+  }
+
+  /** No component is negative, so figures rise with each of them. */
+  private void boundOne(BoundsBlock block, int j, double[] low, double[] high) {
+    for (int c = 0; c < low.length; c++) {
+      block.low[c][j] = low[c] - (c == 0 ? apart : 0);
+      block.high[c][j] = high[c] + (c == 0 ? apart : 0);
+    }
+    for (int f = 0; f < block.providedLow.length; f++) {
+      block.providedLow[f][j] = low[0] / 4;
+      block.providedHigh[f][j] = high[0] / 4;
+    }
+    int last = low.length - 1;
+    block.mustBlock[j] = blocks && low[last] > 30 && !Double.isNaN(high[last]) ? 2 : 0;
+    block.mayBlock[j] = blocks ? 3 : 0;
   }
 
   @Override

@@ -37,7 +37,7 @@ public record Hindrances(int looked, List<Reason> reasons) {
 
   /** Looks at every candidate, or at 500 of them. */
   public static Hindrances of(Ranked ranked) {
-    long all = ranked.scored().table().rows();
+    long all = ranked.scored().compiled().paths().count();
     int looked = (int) Math.min(all, MOST);
     Map<String, List<Sheet>> met = new LinkedHashMap<>();
     for (int i = 0; i < looked; i++) {

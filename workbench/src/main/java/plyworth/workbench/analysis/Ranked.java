@@ -1,14 +1,19 @@
 package plyworth.workbench.analysis;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import plyworth.shared.structure.Structure;
 import plyworth.shared.study.Study;
+import plyworth.workbench.engine.table.Progress;
+import plyworth.workbench.engine.table.Tabulation;
+import plyworth.workbench.ranking.ExactRanker;
 import plyworth.workbench.ranking.ExactScores;
 import plyworth.workbench.ranking.ParetoFront;
 import plyworth.workbench.ranking.RankedCandidate;
 import plyworth.workbench.ranking.Ranker;
 import plyworth.workbench.ranking.Ranking;
+import plyworth.workbench.ranking.SearchRanker;
 import plyworth.workbench.ranking.ValueModel;
 
 /**
@@ -17,7 +22,7 @@ import plyworth.workbench.ranking.ValueModel;
  * @param scored the step before
  * @param study the study, which may differ from the scored one in weightings, value functions and
  *     limits alone
- * @param ranker ranks the same table again
+ * @param ranker ranks the same candidates again
  * @param exact full figures of single candidates
  * @param ranking the counts, and the order of the best
  * @param best the best candidates in that order, with every figure in full
@@ -27,7 +32,7 @@ import plyworth.workbench.ranking.ValueModel;
 public record Ranked(
     Scored scored,
     Study study,
-    Ranker ranker,
+    ExactRanker ranker,
     ExactScores exact,
     Ranking ranking,
     List<RankedCandidate> best,
@@ -41,7 +46,40 @@ public record Ranked(
    */
   public static Ranked of(Scored scored, int k) {
     ExactScores exact = new ExactFigures(scored.compiled());
-    Ranker ranker = new Ranker(scored.table(), exact);
+    return of(scored, new Ranker(scored.table(), exact), exact, k);
+  }
+
+  /**
+   * Scores and ranks for the first time.
+   *
+   * @param k how many of the best to list
+   * @param search how the best are found; empty for a table where it fits
+   * @param progress told how far it is; may cancel
+   * @throws plyworth.workbench.engine.table.TableTooLargeException when a table is asked for that
+   *     does not fit
+   */
+  public static Ranked of(Compiled compiled, int k, Optional<Search> search, Progress progress) {
+    Stopwatch watch = new Stopwatch();
+    return WithoutFaulty.run(
+        compiled.prepared().catalog(),
+        catalog -> {
+          Compiled working = compiled.with(catalog);
+          Tabulation tabulation = Scored.tabulation(working);
+          Search fitting = tabulation.size().fits() ? Search.TABLE : Search.BOUNDED;
+          return search.orElse(fitting) == Search.TABLE
+              ? of(Scored.of(working, tabulation, progress, watch), k)
+              : searched(working, tabulation, k, progress, watch);
+        });
+  }
+
+  private static Ranked searched(
+      Compiled compiled, Tabulation tabulation, int k, Progress progress, Stopwatch watch) {
+    ExactScores exact = new ExactFigures(compiled);
+    SearchRanker ranker = new SearchRanker(tabulation, exact, progress);
+    return of(Scored.unfilled(compiled, tabulation, watch), ranker, exact, k);
+  }
+
+  private static Ranked of(Scored scored, ExactRanker ranker, ExactScores exact, int k) {
     Study study = scored.compiled().prepared().study();
     return of(
         scored,
@@ -70,7 +108,7 @@ public record Ranked(
   private static Ranked of(
       Scored scored,
       Study study,
-      Ranker ranker,
+      ExactRanker ranker,
       ExactScores exact,
       int k,
       Function<ValueModel, Sheet> baseline) {
@@ -86,12 +124,15 @@ public record Ranked(
   }
 
   /**
-   * The candidates that no other beats in every weighted criterion.
+   * The candidates that no other beats in every weighted criterion; empty when the best were
+   * searched, since only a table shows them.
    *
    * @param cap most candidates the front may hold
    */
-  public ParetoFront front(int cap) {
-    return ranker.paretoFront(ranking.model(), cap);
+  public Optional<ParetoFront> front(int cap) {
+    return ranker instanceof Ranker table
+        ? Optional.of(table.paretoFront(ranking.model(), cap))
+        : Optional.empty();
   }
 
   /** The same ranking of another scoring, of which it knows the candidates. */

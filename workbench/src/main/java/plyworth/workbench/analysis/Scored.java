@@ -15,7 +15,7 @@ import plyworth.workbench.host.PluginFault;
  * Compiled#prepared} then holds the catalogue in which it is marked faulty.
  *
  * @param compiled the step before, with the plugins that did the work
- * @param table the figures of all candidates
+ * @param table the figures of all candidates; of none when the best are searched
  * @param sizeStatement memory the table was foreseen to take, in words
  * @param seconds time this step took
  */
@@ -35,15 +35,30 @@ public record Scored(
   }
 
   private static Scored of(Compiled compiled, Progress progress, Stopwatch watch) {
-    Study study = compiled.prepared().study();
-    Tabulation tabulation =
-        Tabulation.of(
-            compiled.paths(),
-            compiled.prepared().bound(),
-            criterion -> asksFor(study, criterion.id()),
-            TableSize.standardBudget());
+    return of(compiled, tabulation(compiled), progress, watch);
+  }
+
+  /** Scores the candidates that a tabulation is ready for. */
+  static Scored of(Compiled compiled, Tabulation tabulation, Progress progress, Stopwatch watch) {
     CandidateTable table = tabulation.run(progress);
     return new Scored(compiled, table, tabulation.size().statement(), watch.seconds());
+  }
+
+  /** Ready to score, with no candidate scored: what a search begins with. */
+  static Scored unfilled(Compiled compiled, Tabulation tabulation, Stopwatch watch) {
+    CandidateTable none =
+        CandidateTable.unfilled(compiled.prepared().bound().criteria(), compiled.paths().count());
+    return new Scored(compiled, none, tabulation.size().statement(), watch.seconds());
+  }
+
+  /** Gets ready to score. */
+  static Tabulation tabulation(Compiled compiled) {
+    Study study = compiled.prepared().study();
+    return Tabulation.of(
+        compiled.paths(),
+        compiled.prepared().bound(),
+        criterion -> asksFor(study, criterion.id()),
+        TableSize.standardBudget());
   }
 
   /**

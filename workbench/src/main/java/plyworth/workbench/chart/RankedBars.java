@@ -57,11 +57,18 @@ public final class RankedBars {
   }
 
   private String note(int shown) {
-    long of = ranked.ranking().counts().ranked();
     if (shown == 0) {
       return "No candidate is ranked: every one is blocked, excluded or cannot be judged";
     }
-    String best = String.format(Locale.ROOT, "The best %d of %,d ranked", shown, of);
+    String best =
+        ranked.ranking().isCounted()
+            ? String.format(
+                Locale.ROOT, "The best %d of %,d ranked", shown, ranked.ranking().counts().ranked())
+            : String.format(
+                Locale.ROOT,
+                "The best %d of %,d candidates",
+                shown,
+                ranked.scored().compiled().paths().count());
     String weighting = ", weighting \"" + ranked.study().weighting() + "\"";
     return ranked.ranking().complete()
         ? best + weighting

@@ -2,6 +2,7 @@ package plyworth.workbench.command;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -54,7 +55,7 @@ final class ExplainCommand implements Callable<Integer> {
     Ranked ranked =
         named.structure().isPresent()
             ? run.ready(working)
-            : run.ranked(working, 1, ProgressText.on(program.err()));
+            : run.ranked(working, named.top(), Optional.empty(), ProgressText.on(program.err()));
     Structure structure = named.structure().orElseGet(() -> named.ranked(ranked));
     return new Explained(
         ranked,

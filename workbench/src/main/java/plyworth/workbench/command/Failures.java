@@ -52,7 +52,11 @@ final class Failures {
 
   static int onExecution(Exception e, CommandLine commandLine, CommandLine.ParseResult parsed) {
     PrintWriter err = commandLine.getErr();
-    if (isWrongInput(e)) {
+    if (e instanceof TableTooLargeException) {
+      err.println("plyworth: " + e.getMessage() + " Or search without a table: --search bounded.");
+      return WRONG_INPUT;
+    }
+    if (e instanceof DataException || e instanceof WrongInput) {
       err.println("plyworth: " + e.getMessage());
       return WRONG_INPUT;
     }
@@ -71,11 +75,5 @@ final class Failures {
     err.println("Please report it with the lines below and the study, if you may share it.");
     e.printStackTrace(err);
     return OUR_FAULT;
-  }
-
-  private static boolean isWrongInput(Exception e) {
-    return e instanceof DataException
-        || e instanceof WrongInput
-        || e instanceof TableTooLargeException;
   }
 }

@@ -16,7 +16,7 @@ final class HindrancesText {
 
   static void print(Ranked ranked, PrintWriter out) {
     Hindrances hindrances = Hindrances.of(ranked);
-    boolean all = hindrances.looked() == ranked.scored().table().rows();
+    boolean all = hindrances.looked() == ranked.scored().table().total();
     out.printf(
         Locale.ROOT,
         "No candidate is ranked. What keeps them out%s:%n",

@@ -8,7 +8,6 @@ import plyworth.shared.route.StructureText;
 import plyworth.shared.structure.Structure;
 import plyworth.shared.study.Study;
 import plyworth.workbench.analysis.Ranked;
-import plyworth.workbench.ranking.GroupCounts;
 import plyworth.workbench.ranking.RankedCandidate;
 
 /**
@@ -61,28 +60,27 @@ record NamedCandidate(int rank, Optional<Structure> structure) {
     }
   }
 
-  /** The structure of the rank. */
+  /** How many candidates must be ranked to find it; at least 1. */
+  int top() {
+    return Math.max(1, Math.min(rank, MOST));
+  }
+
+  /** The structure of the rank, among the best {@link #top}. */
   Structure ranked(Ranked ranked) {
-    GroupCounts counts = ranked.ranking().counts();
-    long most = counts.ranked() + counts.open();
-    if (rank > Math.min(most, MOST)) {
-      throw new WrongInput(
-          most > MOST
-              ? "ranks can be named up to " + MOST + "; name the structure instead"
-              : noSuchRank(counts));
-    }
-    List<RankedCandidate> best = ranked.ranker().refine(ranked.ranking().model(), rank).best();
+    List<RankedCandidate> best = ranked.best();
     if (best.size() < rank) {
-      throw new WrongInput(noSuchRank(counts));
+      throw new WrongInput(
+          best.size() == MOST
+              ? "ranks can be named up to " + MOST + "; name the structure instead"
+              : noSuchRank(best.size()));
     }
     return ranked.structure(best.get(rank - 1).path());
   }
 
-  private String noSuchRank(GroupCounts counts) {
-    String ranked = counts.ranked() == 1 ? "1 candidate is" : counts.ranked() + " candidates are";
+  private static String noSuchRank(int ranked) {
     return "there is no such rank: "
-        + (counts.ranked() == 0
+        + (ranked == 0
             ? "no candidate is ranked; the command rank says what keeps them out"
-            : ranked + " ranked");
+            : ranked == 1 ? "1 candidate is ranked" : ranked + " candidates are ranked");
   }
 }

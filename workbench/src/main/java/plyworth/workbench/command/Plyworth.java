@@ -10,6 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import plyworth.workbench.analysis.Search;
 import plyworth.workbench.host.PluginCatalog;
 
 /** The program on the command line; without a command it opens the window. */
@@ -97,6 +98,7 @@ public final class Plyworth implements Callable<Integer> {
             .registerConverter(int.class, Words::whole)
             .registerConverter(
                 RankCommand.Format.class, text -> Words.choice(text, RankCommand.Format.class))
+            .registerConverter(Search.class, text -> Words.choice(text, Search.class))
             .registerConverter(
                 ScoreCommand.Format.class, text -> Words.choice(text, ScoreCommand.Format.class))
             .setExecutionExceptionHandler(Failures::onExecution)

@@ -27,7 +27,7 @@ final class ProgressText implements Progress {
     long due = next.get();
     long now = System.nanoTime();
     if (now > due && next.compareAndSet(due, now + NANOS_BETWEEN_LINES)) {
-      err.printf(Locale.ROOT, "scored %,d of %,d candidates%n", candidates, of);
+      err.printf(Locale.ROOT, "settled %,d of %,d candidates%n", candidates, of);
       err.flush();
     }
   }

@@ -9,6 +9,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import plyworth.shared.data.JsonPrint;
 import plyworth.workbench.analysis.Ranked;
+import plyworth.workbench.analysis.Search;
 import plyworth.workbench.ranking.ParetoFront;
 
 /** Ranks every candidate of a study. */
@@ -16,6 +17,11 @@ import plyworth.workbench.ranking.ParetoFront;
 final class RankCommand implements Callable<Integer> {
 
   private static final int MOST_ON_FRONT = 100_000;
+
+  private static final String NO_FRONT =
+      "--front: the Pareto front is read from the table of all candidates, and a bounded search"
+          + " makes none. Leave --front out, or make the table fit: offer fewer options, or give"
+          + " more memory (PLYWORTH_JAVA_OPTIONS=-Xmx8g).";
 
   /** Ways to print a ranking. */
   enum Format {
@@ -52,6 +58,15 @@ final class RankCommand implements Callable<Integer> {
       description = "Also finds the Pareto front over the weighted criteria.")
   private boolean front;
 
+  @Option(
+      names = "--search",
+      paramLabel = "WAY",
+      description = {
+        "table scores and counts every candidate; bounded scores only those that may be among the"
+            + " best, and finds the same. By default a table where it fits into memory."
+      })
+  private Search search;
+
   @Option(names = "--timing", description = "Also prints counts, seconds and memory.")
   private boolean timing;
 
@@ -60,9 +75,17 @@ final class RankCommand implements Callable<Integer> {
     if (top < 1 || top > NamedCandidate.MOST) {
       throw new WrongInput("--top is " + top + "; it must be 1 to " + NamedCandidate.MOST);
     }
+    if (front && search == Search.BOUNDED) {
+      throw new WrongInput(NO_FRONT);
+    }
     chart.check();
     StudyRun run = StudyRun.of(program, study);
-    Ranked ranked = run.work(working -> run.ranked(working, top, ProgressText.on(program.err())));
+    Optional<Search> way = Optional.ofNullable(search);
+    Ranked ranked =
+        run.work(working -> run.ranked(working, top, way, ProgressText.on(program.err())));
+    if (front && !ranked.ranking().isCounted()) {
+      throw new WrongInput(NO_FRONT);
+    }
     StudyRun.warn(ranked, program.err());
     chart.write(ranked, top);
     print(ranked);
@@ -74,8 +97,7 @@ final class RankCommand implements Callable<Integer> {
 
   private void print(Ranked ranked) {
     PrintWriter out = program.out();
-    Optional<ParetoFront> found =
-        front ? Optional.of(ranked.front(MOST_ON_FRONT)) : Optional.empty();
+    Optional<ParetoFront> found = front ? ranked.front(MOST_ON_FRONT) : Optional.empty();
     switch (format) {
       case TABLE -> RankingText.print(ranked, found, out);
       case JSON -> out.print(JsonPrint.text(RankingJson.of(ranked, found)));

@@ -5,12 +5,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import plyworth.shared.data.Choice;
 import plyworth.shared.data.Json;
 import plyworth.workbench.analysis.Ranked;
+import plyworth.workbench.analysis.Search;
+import plyworth.workbench.engine.search.SearchEffort;
 import plyworth.workbench.host.Digits;
 import plyworth.workbench.ranking.GroupCounts;
 import plyworth.workbench.ranking.ParetoFront;
 import plyworth.workbench.ranking.RankedCandidate;
+import plyworth.workbench.ranking.Ranking;
 import plyworth.workbench.ranking.Weighed;
 
 /** A ranking as JSON, version 1 of the interface. */
@@ -25,6 +29,7 @@ final class RankingJson {
     root.put("study", Json.of(ranked.study().title()));
     root.put("weighting", weighting(ranked));
     root.put("counts", counts(ranked));
+    root.put("search", search(ranked));
     List<Json> candidates = new ArrayList<>();
     for (RankedCandidate candidate : ranked.best()) {
       candidates.add(candidate(ranked, candidates.size() + 1, candidate));
@@ -50,14 +55,33 @@ final class RankingJson {
   }
 
   private static Json counts(Ranked ranked) {
-    GroupCounts counts = ranked.ranking().counts();
+    Optional<GroupCounts> counts =
+        Optional.of(ranked.ranking()).filter(Ranking::isCounted).map(Ranking::counts);
     Map<String, Json> entries = new LinkedHashMap<>();
-    entries.put("candidates", Json.of(ranked.scored().table().total()));
-    entries.put("ranked", Json.of(counts.ranked()));
-    entries.put("blocked", Json.of(counts.blocked()));
-    entries.put("excluded", Json.of(counts.excluded()));
-    entries.put("cannotBeJudged", Json.of(counts.cannotBeJudged() + counts.open()));
+    entries.put("candidates", Json.of(ranked.scored().compiled().paths().count()));
+    entries.put("ranked", known(counts.map(GroupCounts::ranked)));
+    entries.put("blocked", known(counts.map(GroupCounts::blocked)));
+    entries.put("excluded", known(counts.map(GroupCounts::excluded)));
+    entries.put("cannotBeJudged", known(counts.map(c -> c.cannotBeJudged() + c.open())));
     entries.put("complete", Json.of(ranked.ranking().complete()));
+    return Json.of(entries);
+  }
+
+  private static Json known(Optional<Long> count) {
+    return count.map(Json::of).orElse(Json.of(Double.NaN));
+  }
+
+  private static Json search(Ranked ranked) {
+    Optional<SearchEffort> effort = ranked.ranking().search();
+    Map<String, Json> entries = new LinkedHashMap<>();
+    entries.put("way", Json.of(Choice.plain(effort.isPresent() ? Search.BOUNDED : Search.TABLE)));
+    effort.ifPresent(
+        e -> {
+          entries.put("prefixesOpened", Json.of(e.opened()));
+          entries.put("prefixesBounded", Json.of(e.bounded()));
+          entries.put("candidatesScored", Json.of(e.scored()));
+          entries.put("longestQueue", Json.of(e.longestQueue()));
+        });
     return Json.of(entries);
   }
 

@@ -62,10 +62,26 @@ final class RankingText {
           Locale.ROOT, "  %5.1f %%  %s%n", 100 * weighed.weight(), CriterionText.named(ranked, c));
     }
     uncounted();
+    out.println();
+    out.println(counts());
+    out.println();
+  }
+
+  private String counts() {
+    long all = ranked.scored().compiled().paths().count();
+    if (!ranked.ranking().isCounted()) {
+      return Paragraph.of(
+          "",
+          String.format(
+              Locale.ROOT,
+              "%,d candidates. The best were found by a bounded search, which is exact; how many"
+                  + " are ranked, blocked or excluded was not counted.",
+              all));
+    }
     GroupCounts counts = ranked.ranking().counts();
-    out.printf(
+    return String.format(
         Locale.ROOT,
-        "%n%,d candidates: %,d ranked, %,d blocked, %,d excluded by limits, %,d cannot be judged%n%n",
+        "%,d candidates: %,d ranked, %,d blocked, %,d excluded by limits, %,d cannot be judged",
         counts.total(),
         counts.ranked(),
         counts.blocked(),
@@ -143,7 +159,7 @@ final class RankingText {
     out.println(
         "Today's structure is "
             + switch (today.group()) {
-              case RANKED -> "free of blocks, rank " + rankOfBaseline();
+              case RANKED -> "free of blocks, " + rankOfBaseline();
               case BLOCKED -> "blocked:";
               case EXCLUDED -> "excluded by a limit";
               default -> "not to be judged: data is missing";
@@ -165,8 +181,11 @@ final class RankingText {
   }
 
   private String rankOfBaseline() {
+    if (!ranked.ranking().isCounted()) {
+      return "value " + value() + "; its rank was not counted";
+    }
     long before = ranked.ranking().worthMoreThan(ranked.baseline().valuation().value());
-    return String.format(Locale.ROOT, "%,d by value (%s)", before + 1, value());
+    return String.format(Locale.ROOT, "rank %,d by value (%s)", before + 1, value());
   }
 
   private String value() {

@@ -3,6 +3,7 @@ package plyworth.workbench.command;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import plyworth.shared.data.DataException;
 import plyworth.shared.study.Study;
@@ -11,6 +12,7 @@ import plyworth.workbench.analysis.EmptyOffer;
 import plyworth.workbench.analysis.Prepared;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.Scored;
+import plyworth.workbench.analysis.Search;
 import plyworth.workbench.analysis.WithoutFaulty;
 import plyworth.workbench.engine.CompiledGraph;
 import plyworth.workbench.engine.TooManyCandidatesException;
@@ -53,13 +55,13 @@ record StudyRun(Path file, Study study, PluginCatalog catalog) {
     }
   }
 
-  /** Every candidate scored and ranked; refuses a study without any. */
-  Ranked ranked(PluginCatalog working, int top, Progress progress) {
+  /** The best candidates in order, found in one way or another; refuses a study without any. */
+  Ranked ranked(PluginCatalog working, int top, Optional<Search> search, Progress progress) {
     Compiled compiled = compiled(working);
     if (compiled.paths().count() == 0) {
       throw nothingOnOffer();
     }
-    return Ranked.of(Scored.of(compiled, progress), top);
+    return Ranked.of(compiled, top, search, progress);
   }
 
   /** Ready to score single structures, without scoring the candidates. */

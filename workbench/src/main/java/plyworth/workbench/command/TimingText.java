@@ -3,6 +3,7 @@ package plyworth.workbench.command;
 import java.io.PrintWriter;
 import java.util.Locale;
 import plyworth.workbench.analysis.Ranked;
+import plyworth.workbench.engine.search.SearchEffort;
 
 /** Prints how much work a ranking was. */
 final class TimingText {
@@ -12,8 +13,6 @@ final class TimingText {
   private TimingText() {}
 
   static void print(Ranked ranked, PrintWriter out) {
-    long rows = ranked.scored().table().rows();
-    double scoring = ranked.scored().seconds();
     Runtime runtime = Runtime.getRuntime();
     out.printf(Locale.ROOT, "%nprocessors            %d%n", runtime.availableProcessors());
     out.printf(
@@ -22,13 +21,10 @@ final class TimingText {
         ranked.scored().compiled().paths().nodes(),
         ranked.scored().compiled().paths().edges(),
         ranked.scored().compiled().seconds());
-    out.printf(
-        Locale.ROOT,
-        "scored                %,d candidates, %.3f s, %,.0f candidates/s%n",
-        rows,
-        scoring,
-        rows / scoring);
-    out.printf(Locale.ROOT, "ranked                %.3f s%n", ranked.seconds());
+    ranked
+        .ranking()
+        .search()
+        .ifPresentOrElse(e -> search(ranked, e, out), () -> table(ranked, out));
     out.printf("table                 %s%n", ranked.scored().sizeStatement());
     out.printf(
         Locale.ROOT,
@@ -36,5 +32,36 @@ final class TimingText {
         (runtime.totalMemory() - runtime.freeMemory()) / MEBIBYTE,
         runtime.maxMemory() / MEBIBYTE);
     out.flush();
+  }
+
+  private static void table(Ranked ranked, PrintWriter out) {
+    long rows = ranked.scored().table().rows();
+    double scoring = ranked.scored().seconds();
+    out.printf(
+        Locale.ROOT,
+        "scored                %,d candidates, %.3f s, %,.0f candidates/s%n",
+        rows,
+        scoring,
+        rows / scoring);
+    out.printf(Locale.ROOT, "ranked                %.3f s%n", ranked.seconds());
+  }
+
+  private static void search(Ranked ranked, SearchEffort effort, PrintWriter out) {
+    out.printf(Locale.ROOT, "ready to search       %.3f s%n", ranked.scored().seconds());
+    out.printf(
+        Locale.ROOT,
+        "searched              %,d prefixes opened, %,d bounded, %,d candidates scored, %.3f s%n",
+        effort.opened(),
+        effort.bounded(),
+        effort.scored(),
+        effort.seconds());
+    out.printf(
+        Locale.ROOT,
+        "queue                 %,d prefixes at most%s%n",
+        effort.longestQueue(),
+        effort.deepened() == 0
+            ? ""
+            : String.format(
+                Locale.ROOT, "; %,d opened depth-first for want of memory", effort.deepened()));
   }
 }

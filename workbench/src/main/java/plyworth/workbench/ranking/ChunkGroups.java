@@ -17,8 +17,8 @@ final class ChunkGroups {
     this.exact = exact;
   }
 
-  /** The groups of the chunk, which stands at {@code index} in its table. */
-  byte[] of(int index) {
+  /** The groups of the chunk, whose first row is a path. */
+  byte[] from(long path) {
     byte[] groups = new byte[chunk.size()];
     for (int row = 0; row < groups.length; row++) {
       boolean blocked = chunk.codes()[row] == Chunk.BLOCKED;
@@ -26,7 +26,7 @@ final class ChunkGroups {
     }
     for (LimitCheck check : checks) {
       if (!allowsAll(check)) {
-        apply(check, groups, (long) index * Chunk.ROWS);
+        apply(check, groups, path);
       }
     }
     return groups;

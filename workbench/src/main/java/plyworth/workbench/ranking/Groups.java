@@ -19,10 +19,7 @@ final class Groups {
   }
 
   static Groups of(CandidateTable table, ValueModel model, ExactScores exact) {
-    List<LimitCheck> checks =
-        model.limits().stream()
-            .map(limit -> new LimitCheck(limit, model.indexOf(limit.criterion()).orElseThrow()))
-            .toList();
+    List<LimitCheck> checks = LimitCheck.of(model);
     byte[][] byChunk = new byte[table.chunks()][];
     int[][] zones = new int[table.chunks()][];
     GroupCounts counts =
@@ -30,12 +27,17 @@ final class Groups {
             .parallel()
             .mapToObj(
                 index -> {
-                  byChunk[index] = new ChunkGroups(table.chunk(index), checks, exact).of(index);
+                  byChunk[index] = groups(table, index, checks, exact);
                   zones[index] = rankedPerZone(byChunk[index]);
                   return count(byChunk[index]);
                 })
             .reduce(GroupCounts.NONE, GroupCounts::plus);
     return new Groups(byChunk, zones, counts);
+  }
+
+  private static byte[] groups(
+      CandidateTable table, int index, List<LimitCheck> checks, ExactScores exact) {
+    return new ChunkGroups(table.chunk(index), checks, exact).from((long) index * Chunk.ROWS);
   }
 
   private static GroupCounts count(byte[] groups) {

@@ -1,5 +1,6 @@
 package plyworth.workbench.ranking;
 
+import java.util.List;
 import plyworth.shared.study.Limit;
 
 /** A limit against the narrowed figures of a column. */
@@ -28,6 +29,13 @@ final class LimitCheck {
     above = Math.nextUp(nearest);
     below = Math.nextDown(nearest);
     sharp = nearest == limit.figure() && (Float.floatToRawIntBits(nearest) & 1) == 0;
+  }
+
+  /** The limits of a model. */
+  static List<LimitCheck> of(ValueModel model) {
+    return model.limits().stream()
+        .map(limit -> new LimitCheck(limit, model.indexOf(limit.criterion()).orElseThrow()))
+        .toList();
   }
 
   /** The limit. */

@@ -97,7 +97,7 @@ final class ParetoSearch {
     for (int i = 0; i < values.length; i++) {
       float low = chunk.low(criteria[i])[row];
       float high = chunk.high(criteria[i])[row];
-      values[i] = low <= high ? bounds.curve(criteria[i]).lowest(low, high) : 0;
+      values[i] = low <= high ? bounds.curves()[criteria[i]].lowest(low, high) : 0;
     }
     return values;
   }

@@ -5,7 +5,7 @@ import java.util.stream.IntStream;
 import plyworth.workbench.engine.table.CandidateTable;
 import plyworth.workbench.engine.table.Chunk;
 
-/** Counts the candidates that stand before another. */
+/** Counts the candidates in each group, and those that stand before another. */
 final class RankCounter {
 
   private final CandidateTable table;
@@ -20,6 +20,14 @@ final class RankCounter {
     this.model = model;
   }
 
+  GroupCounts counts() {
+    return groups.counts();
+  }
+
+  boolean complete() {
+    return table.complete();
+  }
+
   OptionalLong rankOf(long path) {
     if (path < 0 || path >= table.rows()) {
       return OptionalLong.empty();
@@ -31,7 +39,7 @@ final class RankCounter {
     }
     int from = row - row % Chunk.ZONE;
     int to = Math.min(table.chunk(chunk).size(), from + Chunk.ZONE);
-    RowValues values = new RowValues(model, bounds, bounds.fresh());
+    RowValues values = new RowValues(model, bounds.curves(), bounds.fresh());
     values.compute(table.chunk(chunk), path - row % Chunk.ZONE, from, to);
     return OptionalLong.of(1 + before(values.worst[row - from], path));
   }
@@ -51,7 +59,7 @@ final class RankCounter {
     double[] highest = Weights.sums(model, bounds.highest(index));
     double[] lowest = Weights.sums(model, bounds.lowest(index));
     int[] ranked = groups.rankedPerZone(index);
-    RowValues values = new RowValues(model, bounds, bounds.fresh());
+    RowValues values = new RowValues(model, bounds.curves(), bounds.fresh());
     long count = 0;
     for (int zone = 0; zone < highest.length; zone++) {
       if (lowest[zone] > value) {

@@ -11,7 +11,7 @@ import plyworth.workbench.engine.table.Chunk;
  * Ranks one table again and again. Groups are kept while the limits stay, value bounds while the
  * value functions stay, so that a moved weight costs little.
  */
-public final class Ranker {
+public final class Ranker implements ExactRanker {
 
   private final CandidateTable table;
   private final ExactScores exact;
@@ -61,6 +61,7 @@ public final class Ranker {
    * Ranks exactly: candidates with bounded figures are scored in full as long as they could be
    * among the best. May take long; answers the same as {@link #rank} where nothing is bounded.
    */
+  @Override
   public synchronized Ranking refine(ValueModel model, int k) {
     prepare(model);
     Refinement refinement = new Refinement(model, k, exact);
@@ -112,8 +113,7 @@ public final class Ranker {
                       entry.path(), exactly == null ? valuation(model, entry.path()) : exactly);
                 })
             .toList();
-    return new Ranking(
-        model, candidates, groups.counts(), table, new RankCounter(table, groups, bounds, model));
+    return Ranking.counted(model, candidates, new RankCounter(table, groups, bounds, model));
   }
 
   private Valuation valuation(ValueModel model, long path) {

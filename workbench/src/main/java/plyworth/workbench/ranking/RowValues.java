@@ -20,14 +20,14 @@ final class RowValues {
   /** The highest value of each row, the unknown at 0 all the same, as no refining can mend it. */
   final double[] best = new double[Chunk.ZONE];
 
-  RowValues(ValueModel model, ValueBounds bounds, ZoneValues zones) {
+  RowValues(ValueModel model, ValueCurve[] all, ZoneValues zones) {
     this.zones = zones;
     criteria = Weights.counting(model);
     weights = new double[criteria.length];
     curves = new ValueCurve[criteria.length];
     for (int i = 0; i < criteria.length; i++) {
       weights[i] = model.criteria().get(criteria[i]).weight();
-      curves[i] = bounds.curve(criteria[i]);
+      curves[i] = all[criteria[i]];
     }
   }
 

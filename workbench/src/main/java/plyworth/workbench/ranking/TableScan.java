@@ -35,7 +35,7 @@ final class TableScan {
 
   /** Visits ranked candidates, and open ones when they are wanted. */
   void run(boolean open, Visitor visitor) {
-    RowValues values = new RowValues(model, bounds, bounds.kept());
+    RowValues values = new RowValues(model, bounds.curves(), bounds.kept());
     double[] chunkBounds =
         IntStream.range(0, table.chunks())
             .mapToDouble(i -> Weights.sums(model, bounds.whole(i))[0])
@@ -62,8 +62,8 @@ final class TableScan {
     }
   }
 
-  private static void rows(
-      byte[] groups, int from, int to, long path, RowValues values, Visitor visitor) {
+  /** Visits the rows of a zone that are ranked or open. */
+  static void rows(byte[] groups, int from, int to, long path, RowValues values, Visitor visitor) {
     for (int row = from; row < to; row++) {
       Group group = GROUPS[groups[row]];
       if (group == Group.RANKED || group == Group.OPEN) {

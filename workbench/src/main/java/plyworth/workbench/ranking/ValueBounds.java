@@ -39,9 +39,9 @@ final class ValueBounds {
     return functions.equals(functions(model));
   }
 
-  /** The value function of a criterion. */
-  ValueCurve curve(int criterion) {
-    return curves[criterion];
+  /** The value functions of the criteria. */
+  ValueCurve[] curves() {
+    return curves;
   }
 
   /** Values of single candidates, kept for the zones last looked at; for rankings alone. */

@@ -37,7 +37,14 @@ class RankCommandTest {
     assertThat(run.err()).isEmpty();
     assertThat(run.keys())
         .containsExactly(
-            "format", "version", "study", "weighting", "counts", "candidates", "baseline");
+            "format",
+            "version",
+            "study",
+            "weighting",
+            "counts",
+            "search",
+            "candidates",
+            "baseline");
     assertThat(run.text("format")).isEqualTo("plyworth rank");
     assertThat(run.number("version")).isEqualTo(1);
     assertThat(run.keys("weighting")).containsExactly("name", "weights", "sharedOut");
@@ -188,5 +195,54 @@ class RankCommandTest {
     CommandLineRun run = CommandLineRun.of("rank", file);
     assertThat(run.out()).contains("0 ranked, 85 blocked, 47 excluded by limits");
     assertThat(run.out()).contains("132 of 132: the limit on cost/grammage");
+  }
+
+  @Test
+  void aBoundedSearchFindsTheSameAndSaysThatItCountsNothing() {
+    CommandLineRun table = CommandLineRun.of("rank", study, "--format", "json", "--top", 20);
+    CommandLineRun bounded =
+        CommandLineRun.of(
+            "rank", study, "--format", "json", "--top", 20, "--search", "bounded", "--timing");
+    assertThat(bounded.code()).isZero();
+    assertThat(bounded.json("candidates").toString())
+        .isEqualTo(table.json("candidates").toString());
+    assertThat(table.text("search", "way")).isEqualTo("table");
+    assertThat(bounded.text("search", "way")).isEqualTo("bounded");
+    assertThat(bounded.number("search", "candidatesScored")).isBetween(20.0, 132.0);
+    assertThat(bounded.number("counts", "candidates")).isEqualTo(132);
+    assertThat(List.of("ranked", "blocked", "excluded", "cannotBeJudged"))
+        .allMatch(group -> bounded.json("counts", group) instanceof Json.Null);
+    assertThat(bounded.err()).contains("prefixes opened", "ready to search");
+  }
+
+  @Test
+  void theTableOfABoundedSearchSaysWhatWasNotCounted() {
+    CommandLineRun run = CommandLineRun.of("rank", study, "--search", "bounded", "--timing");
+    assertThat(run.out())
+        .contains("132 candidates. The best were found by a bounded search", "was not counted")
+        .contains("its rank was not counted", "candidates scored")
+        .doesNotContain(" 0 ranked");
+    assertThat(run.out().lines()).allMatch(line -> line.length() <= 160);
+    Path png = folder.resolve("chart.png");
+    assertThat(CommandLineRun.of("rank", study, "--search", "bounded", "--chart", png).code())
+        .isZero();
+  }
+
+  @Test
+  void aBoundedSearchHasNoFrontAndSaysSo() {
+    CommandLineRun run = CommandLineRun.of("rank", study, "--search", "bounded", "--front");
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.err()).contains("--front", "a bounded search makes none");
+    assertThat(CommandLineRun.of("rank", study, "--search", "quick").err())
+        .contains("write table or bounded, not \"quick\"");
+  }
+
+  @Test
+  void aBoundedSearchThatFindsNothingSaysWhatKeepsCandidatesOut() {
+    Path flushed =
+        BrothStudy.in(
+            folder, BrothStudy.with("\"headspace_percent\": 1 ", "\"headspace_percent\": 21 "));
+    assertThat(CommandLineRun.of("rank", flushed, "--search", "bounded").out())
+        .contains("No candidate is ranked", "132 of 132: barrier/does-not-keep");
   }
 }

@@ -25,6 +25,11 @@ public final class CandidateTable {
     rows = sum;
   }
 
+  /** A table of which no row is filled. */
+  public static CandidateTable unfilled(List<BoundCriterion> criteria, long total) {
+    return new CandidateTable(criteria, new Chunk[0], total);
+  }
+
   /** The criteria; their order is that of the columns. */
   public List<BoundCriterion> criteria() {
     return criteria;

@@ -5,15 +5,28 @@ import plyworth.shared.scoring.Block;
 import plyworth.shared.structure.Structure;
 import plyworth.workbench.host.BoundCriterion;
 
-/** Scores chunks one after another; each thread has its own. */
-final class ChunkFiller implements PluginBlocks.Rows {
+/** Scores runs of candidates one after another; each thread has its own. */
+public final class ChunkFiller {
 
   private final Tabulation tabulation;
   private final BooleanSupplier goOn;
   private final PrefixWalk walk;
   private final Stretches stretches;
   private final PluginBlocks blocks;
+  private final PluginBlocks.Rows rows = new Structures();
   private long firstPath;
+
+  private final class Structures implements PluginBlocks.Rows {
+    @Override
+    public boolean goOn() {
+      return goOn.getAsBoolean();
+    }
+
+    @Override
+    public Structure structure(int row) {
+      return tabulation.graph().structure(firstPath + row);
+    }
+  }
 
   ChunkFiller(Tabulation tabulation, BooleanSupplier goOn) {
     this.tabulation = tabulation;
@@ -24,12 +37,12 @@ final class ChunkFiller implements PluginBlocks.Rows {
   }
 
   /** Scores the paths from {@code first} on; null when it was cancelled on the way. */
-  Chunk fill(long first, int rows) {
+  public Chunk fill(long first, int rows) {
     ChunkWriter writer = new ChunkWriter(tabulation.plugins().criteria(), tabulation.kept(), rows);
     walk.seek(first);
     for (int at = 0; at < rows; at += PluginBlocks.CAPACITY) {
       int size = Math.min(PluginBlocks.CAPACITY, rows - at);
-      if (!goOn() || !block(first + at, size, writer)) {
+      if (!goOn.getAsBoolean() || !block(first + at, size, writer)) {
         return null;
       }
       writer.next(size);
@@ -41,7 +54,7 @@ final class ChunkFiller implements PluginBlocks.Rows {
     firstPath = path;
     stretches.begin();
     walk.next(size, stretches);
-    return blocks.finish(size, stretches, this, sink);
+    return blocks.finish(size, stretches, rows, sink);
   }
 
   /** Number of criteria that are only bounded among the first candidates. */
@@ -64,15 +77,5 @@ final class ChunkFiller implements PluginBlocks.Rows {
         bounded[c] = block.high[criterion.index()] != block.low[criterion.index()];
       }
     }
-  }
-
-  @Override
-  public boolean goOn() {
-    return goOn.getAsBoolean();
-  }
-
-  @Override
-  public Structure structure(int row) {
-    return tabulation.graph().structure(firstPath + row);
   }
 }

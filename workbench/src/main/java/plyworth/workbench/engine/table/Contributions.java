@@ -10,7 +10,7 @@ import plyworth.workbench.engine.CompiledGraph;
 import plyworth.workbench.host.BoundPlugin;
 
 /** What each edge of the graph adds to the common state; asked for once per pair of neighbours. */
-final class Contributions {
+public final class Contributions {
 
   private final int[] byEdge;
   private final List<double[]> states;
@@ -64,7 +64,7 @@ final class Contributions {
   }
 
   /** The state that an edge adds: that of the layer it leads to. Read only. */
-  double[] of(int edge) {
+  public double[] of(int edge) {
     return states.get(byEdge[edge]);
   }
 }

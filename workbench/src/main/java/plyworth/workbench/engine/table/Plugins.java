@@ -4,7 +4,7 @@ import java.util.function.Supplier;
 import plyworth.workbench.host.BoundPlugin;
 
 /** Calls into plugins, which may do anything. */
-final class Plugins {
+public final class Plugins {
 
   private Plugins() {}
 
@@ -13,7 +13,7 @@ final class Plugins {
    *
    * @throws ScoringFault when it throws instead
    */
-  static <T> T call(BoundPlugin plugin, Supplier<T> call) {
+  public static <T> T call(BoundPlugin plugin, Supplier<T> call) {
     PluginWatch watch = PluginWatch.ofThread();
     watch.begin(plugin);
     try {

@@ -18,7 +18,7 @@ public interface Progress {
   /**
    * More is done.
    *
-   * @param candidates candidates that are scored, in enumeration order and without gaps
+   * @param candidates candidates that are settled: scored, or known not to be among the best
    * @param of candidates there are
    */
   void scored(long candidates, long of);

@@ -7,7 +7,7 @@ import plyworth.shared.scoring.StatePart;
 import plyworth.workbench.host.BoundPlugin;
 
 /** Where the state of each plugin lies in one common state, plugins and parts in order. */
-final class StateLayout {
+public final class StateLayout {
 
   private final Join[] joins;
   private final int[] offsets;
@@ -47,42 +47,42 @@ final class StateLayout {
   }
 
   /** Number of components of the common state. */
-  int size() {
+  public int size() {
     return pluginStart[pluginStart.length - 1];
   }
 
   /** First component of a plugin. */
-  int start(int plugin) {
+  public int start(int plugin) {
     return pluginStart[plugin];
   }
 
   /** Number of components of a plugin. */
-  int size(int plugin) {
+  public int size(int plugin) {
     return pluginStart[plugin + 1] - pluginStart[plugin];
   }
 
   /** Number of parts. */
-  int parts() {
+  public int parts() {
     return joins.length;
   }
 
   /** First part of a plugin; that of the plugin after the last is the number of parts. */
-  int firstPart(int plugin) {
+  public int firstPart(int plugin) {
     return firstPart[plugin];
   }
 
   /** How a part is joined. */
-  Join join(int part) {
+  public Join join(int part) {
     return joins[part];
   }
 
   /** First component of a part. */
-  int offset(int part) {
+  public int offset(int part) {
     return offsets[part];
   }
 
   /** A new neutral state. */
-  double[] neutral() {
+  public double[] neutral() {
     double[] state = new double[size()];
     for (int i = 0; i < joins.length; i++) {
       joins[i].neutral(state, offsets[i]);
@@ -91,7 +91,7 @@ final class StateLayout {
   }
 
   /** Joins two states; {@code result} must be neither of them. */
-  void join(double[] outer, double[] inner, double[] result) {
+  public void join(double[] outer, double[] inner, double[] result) {
     for (int i = 0; i < joins.length; i++) {
       joins[i].join(outer, inner, result, offsets[i]);
     }

@@ -2,6 +2,7 @@ package plyworth.workbench.engine.table;
 
 import java.time.Duration;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import plyworth.workbench.engine.CompiledGraph;
 import plyworth.workbench.host.BoundCriterion;
@@ -103,6 +104,24 @@ public final class Tabulation {
     return new ChunkQueue(this, progress).run(threads);
   }
 
+  /**
+   * Scores any candidates that are asked for, exactly as {@link #run} does.
+   *
+   * @param goOn asked now and then; false gives up
+   */
+  public ChunkFiller filler(BooleanSupplier goOn) {
+    return new ChunkFiller(this, goOn);
+  }
+
+  /**
+   * Does work that calls plugins on a thread of its own, and waits for it.
+   *
+   * @throws ScoringFault when a plugin does not answer
+   */
+  public void watched(Runnable work) {
+    WatchedThreads.run(1, patience, work);
+  }
+
   private TableSize measure(long budget) {
     int columns = 0;
     for (boolean column : kept) {
@@ -114,11 +133,13 @@ public final class Tabulation {
     return new TableSize(rows, columns, bounded, bytes, budget);
   }
 
-  CompiledGraph graph() {
+  /** The candidates. */
+  public CompiledGraph graph() {
     return graph;
   }
 
-  BoundPlugins plugins() {
+  /** The plugins that score them. */
+  public BoundPlugins plugins() {
     return plugins;
   }
 
@@ -131,8 +152,14 @@ public final class Tabulation {
     return patience;
   }
 
-  StateLayout layout() {
+  /** What a state consists of. */
+  public StateLayout layout() {
     return layout;
+  }
+
+  /** What each edge adds to a state. */
+  public Contributions contributions() {
+    return contributions;
   }
 
   PrefixWalk walk() {

@@ -1,0 +1,92 @@
+package plyworth.workbench.ranking;
+
+import java.util.List;
+import plyworth.shared.study.Limit;
+import plyworth.workbench.engine.search.Goal;
+import plyworth.workbench.engine.table.Chunk;
+import plyworth.workbench.engine.table.Narrowing;
+
+/** The best candidates under a value model, judged as in a table. */
+final class SearchGoal implements Goal {
+
+  /** Share by which a figure may differ from its bounds by rounding. */
+  private static final double ROUNDING = 1e-9;
+
+  private final ValueCurve[] curves;
+  private final double[] weights;
+  private final int[] weighed;
+  private final List<LimitCheck> checks;
+  private final ExactScores exact;
+  private final ValueModel model;
+  private final Refinement refinement;
+
+  SearchGoal(ValueModel model, int k, ExactScores exact) {
+    this.model = model;
+    this.exact = exact;
+    refinement = new Refinement(model, k, exact);
+    checks = LimitCheck.of(model);
+    weighed = Weights.counting(model);
+    curves =
+        model.criteria().stream().map(w -> new ValueCurve(w.value())).toArray(ValueCurve[]::new);
+    weights = model.criteria().stream().mapToDouble(Weighed::weight).toArray();
+  }
+
+  @Override
+  public double atMost(double[] low, double[] high) {
+    for (LimitCheck check : checks) {
+      if (excluded(check.limit(), low[check.criterion()], high[check.criterion()])) {
+        return Double.NEGATIVE_INFINITY;
+      }
+    }
+    double sum = 0;
+    for (int c : weighed) {
+      sum += weights[c] * highest(curves[c], low[c], high[c]);
+    }
+    return sum;
+  }
+
+  /** A figure that is unknown counts as 0, one that may be known as the best it can be. */
+  private static double highest(ValueCurve curve, double low, double high) {
+    return Double.isNaN(low) || Double.isNaN(high)
+        ? curve.highest(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY)
+        : curve.highest(Narrowing.toOdd(below(low)), Narrowing.toOdd(above(high)));
+  }
+
+  /** Limits are decided on figures that are not narrowed. */
+  private static boolean excluded(Limit limit, double low, double high) {
+    return limit.bound() == Limit.Bound.AT_MOST
+        ? !Double.isNaN(low) && !limit.allows(below(low))
+        : !Double.isNaN(high) && !limit.allows(above(high));
+  }
+
+  private static double below(double low) {
+    return Double.isInfinite(low) ? low : low - ROUNDING * Math.abs(low);
+  }
+
+  private static double above(double high) {
+    return Double.isInfinite(high) ? high : high + ROUNDING * Math.abs(high);
+  }
+
+  @Override
+  public boolean admits(double value, long path) {
+    return refinement.admits(value, path);
+  }
+
+  @Override
+  public void take(long path, Chunk scored) {
+    byte[] groups = new ChunkGroups(scored, checks, exact).from(path);
+    RowValues values = new RowValues(model, curves, new ZoneValues(curves));
+    for (int from = 0; from < groups.length; from += Chunk.ZONE) {
+      int to = Math.min(groups.length, from + Chunk.ZONE);
+      values.compute(scored, path + from, from, to);
+      TableScan.rows(groups, from, to, path + from, values, refinement);
+    }
+  }
+
+  /** The best, once the search is over. */
+  List<RankedCandidate> best() {
+    return refinement.finish().sorted().stream()
+        .map(entry -> new RankedCandidate(entry.path(), model.value(exact.figures(entry.path()))))
+        .toList();
+  }
+}
