@@ -1,6 +1,7 @@
 package plyworth.workbench.command;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -8,6 +9,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import plyworth.shared.data.JsonPrint;
 import plyworth.workbench.analysis.Ranked;
+import plyworth.workbench.analysis.Search;
 import plyworth.workbench.robustness.LeaderStability;
 import plyworth.workbench.robustness.Stakeholders;
 import plyworth.workbench.robustness.WeightInterval;
@@ -52,7 +54,10 @@ final class RobustnessCommand implements Callable<Integer> {
       throw new WrongInput("--top is " + top + "; it must be 1 to " + MOST);
     }
     StudyRun run = StudyRun.of(program, study);
-    Ranked ranked = run.work(working -> run.ranked(working, 2, ProgressText.on(program.err())));
+    Ranked ranked =
+        run.work(
+            working ->
+                run.ranked(working, 2, Optional.of(Search.TABLE), ProgressText.on(program.err())));
     StudyRun.warn(ranked, program.err());
     Robustness found =
         new Robustness(ranked, LeaderStability.of(ranked), Stakeholders.of(ranked, top));

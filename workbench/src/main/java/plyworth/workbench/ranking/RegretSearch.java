@@ -42,7 +42,7 @@ final class RegretSearch {
     this.models = models;
     this.best = best;
     ZoneValues zones = bounds.kept();
-    values = models.stream().map(model -> new RowValues(model, bounds, zones)).toList();
+    values = models.stream().map(model -> new RowValues(model, bounds.curves(), zones)).toList();
   }
 
   /** The candidate, on equal losses that of the lower path number; empty when none is ranked. */

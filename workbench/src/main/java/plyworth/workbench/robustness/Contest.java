@@ -19,9 +19,10 @@ import plyworth.workbench.ranking.Weighed;
  */
 public record Contest(ValueModel model, Ranker ranker, ExactScores exact) {
 
-  /** The candidates of a ranked study. */
+  /** The candidates of a study that was ranked by its table. */
   public static Contest of(Ranked ranked) {
-    return new Contest(ranked.ranking().model(), ranked.ranker(), ranked.exact());
+    Ranker ranker = new Ranker(ranked.scored().table(), ranked.exact());
+    return new Contest(ranked.ranking().model(), ranker, ranked.exact());
   }
 
   /** The same candidates under another value model over the same criteria. */
