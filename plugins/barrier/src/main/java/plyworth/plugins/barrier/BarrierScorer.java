@@ -19,6 +19,9 @@ final class BarrierScorer implements Scorer {
   private final BarrierModel model;
   private final Map<String, Text> notApplicable;
 
+  /** Made once, when it is first asked for: its tables take half a second. */
+  private Layerwise layerwise;
+
   BarrierScorer(BarrierModel model) {
     this.model = model;
     this.notApplicable = model.notApplicable();
@@ -95,7 +98,10 @@ final class BarrierScorer implements Scorer {
   }
 
   @Override
-  public Optional<Layerwise> layerwise() {
-    return Optional.of(new BarrierLayerwise(model));
+  public synchronized Optional<Layerwise> layerwise() {
+    if (layerwise == null) {
+      layerwise = new BarrierLayerwise(model);
+    }
+    return Optional.of(layerwise);
   }
 }
