@@ -24,6 +24,9 @@ public interface Scorer {
   /** The breakdown behind {@link #score} of the same arguments. */
   Explanation explain(Structure structure, Map<Figure, Double> needed);
 
-  /** The form for millions of candidates; empty when the plugin has none. */
+  /**
+   * The form for millions of candidates; empty when the plugin has none. Making it may take a
+   * while: a host asks once and keeps it.
+   */
   Optional<Layerwise> layerwise();
 }

@@ -19,9 +19,6 @@ final class BarrierScorer implements Scorer {
   private final BarrierModel model;
   private final Map<String, Text> notApplicable;
 
-  /** Made once, when it is first asked for: its tables take half a second. */
-  private Layerwise layerwise;
-
   BarrierScorer(BarrierModel model) {
     this.model = model;
     this.notApplicable = model.notApplicable();
@@ -98,10 +95,7 @@ final class BarrierScorer implements Scorer {
   }
 
   @Override
-  public synchronized Optional<Layerwise> layerwise() {
-    if (layerwise == null) {
-      layerwise = new BarrierLayerwise(model);
-    }
-    return Optional.of(layerwise);
+  public Optional<Layerwise> layerwise() {
+    return Optional.of(new BarrierLayerwise(model));
   }
 }

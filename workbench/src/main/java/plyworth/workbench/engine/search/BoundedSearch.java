@@ -74,7 +74,7 @@ public final class BoundedSearch {
 
   private void work() {
     bundles = Bundles.of(graph, contributions, layout, settings.bundles());
-    bounds = new PluginBounds(tabulation.plugins(), layout, settings.bundles());
+    bounds = new PluginBounds(tabulation, settings.bundles());
     filler = tabulation.filler(this::goesOn);
     if (graph.count() > 0) {
       queue.add(Prefix.outside());

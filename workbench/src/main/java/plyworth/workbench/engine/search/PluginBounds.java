@@ -1,6 +1,5 @@
 package plyworth.workbench.engine.search;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -10,6 +9,7 @@ import plyworth.shared.scoring.Layerwise;
 import plyworth.shared.scoring.ScoringPlugin;
 import plyworth.workbench.engine.table.Plugins;
 import plyworth.workbench.engine.table.StateLayout;
+import plyworth.workbench.engine.table.Tabulation;
 import plyworth.workbench.host.BoundCriterion;
 import plyworth.workbench.host.BoundPlugin;
 import plyworth.workbench.host.BoundPlugins;
@@ -22,7 +22,7 @@ final class PluginBounds {
 
   private final BoundPlugins bound;
   private final StateLayout layout;
-  private final List<Optional<Layerwise>> forms = new ArrayList<>();
+  private final List<Optional<Layerwise>> forms;
   private final BoundsBlock[] blocks;
   private final double[][] low;
   private final double[][] high;
@@ -30,11 +30,11 @@ final class PluginBounds {
   private final double[][][] providedHigh;
   private int[] rows;
 
-  PluginBounds(BoundPlugins bound, StateLayout layout, int capacity) {
-    this.bound = bound;
-    this.layout = layout;
+  PluginBounds(Tabulation tabulation, int capacity) {
+    bound = tabulation.plugins();
+    layout = tabulation.layout();
+    forms = tabulation.forms();
     List<BoundPlugin> plugins = bound.plugins();
-    plugins.forEach(p -> forms.add(Plugins.call(p, p.scorer()::layerwise)));
     blocks = new BoundsBlock[plugins.size()];
     providedLow = new double[plugins.size()][][];
     providedHigh = new double[plugins.size()][][];

@@ -33,7 +33,9 @@ public final class ChunkFiller {
     this.goOn = goOn;
     walk = tabulation.walk();
     stretches = new Stretches(tabulation.layout());
-    blocks = new PluginBlocks(tabulation.plugins(), tabulation.layout(), tabulation.kept());
+    blocks =
+        new PluginBlocks(
+            tabulation.plugins(), tabulation.forms(), tabulation.layout(), tabulation.kept());
   }
 
   /** Scores the paths from {@code first} on; null when it was cancelled on the way. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import plyworth.shared.scoring.Layerwise;
 import plyworth.shared.structure.Layer;
 import plyworth.workbench.engine.CompiledGraph;
@@ -22,7 +23,11 @@ public final class Contributions {
 
   private record Neighbours(Layer outer, Layer inner) {}
 
-  static Contributions of(CompiledGraph graph, List<BoundPlugin> plugins, StateLayout layout) {
+  static Contributions of(
+      CompiledGraph graph,
+      List<BoundPlugin> plugins,
+      List<Optional<Layerwise>> forms,
+      StateLayout layout) {
     int[] byEdge = new int[graph.edges()];
     List<double[]> states = new ArrayList<>();
     Map<Neighbours, Integer> known = new HashMap<>();
@@ -34,7 +39,7 @@ public final class Contributions {
         if (at == null) {
           at = states.size();
           known.put(pair, at);
-          states.add(contribution(pair, plugins, layout));
+          states.add(contribution(pair, plugins, forms, layout));
         }
         byEdge[edge] = at;
       }
@@ -43,24 +48,26 @@ public final class Contributions {
   }
 
   private static double[] contribution(
-      Neighbours pair, List<BoundPlugin> plugins, StateLayout layout) {
+      Neighbours pair,
+      List<BoundPlugin> plugins,
+      List<Optional<Layerwise>> forms,
+      StateLayout layout) {
     double[] state = layout.neutral();
     for (int p = 0; p < plugins.size(); p++) {
-      BoundPlugin plugin = plugins.get(p);
-      double[] own = new double[layout.size(p)];
-      System.arraycopy(state, layout.start(p), own, 0, own.length);
-      Plugins.call(plugin, () -> contribute(plugin, pair, own));
-      System.arraycopy(own, 0, state, layout.start(p), own.length);
+      Layerwise form = forms.get(p).orElse(null);
+      if (form != null) {
+        double[] own = new double[layout.size(p)];
+        System.arraycopy(state, layout.start(p), own, 0, own.length);
+        Plugins.call(plugins.get(p), () -> contribute(form, pair, own));
+        System.arraycopy(own, 0, state, layout.start(p), own.length);
+      }
     }
     return state;
   }
 
-  private static boolean contribute(BoundPlugin plugin, Neighbours pair, double[] own) {
-    Layerwise form = plugin.scorer().layerwise().orElse(null);
-    if (form != null) {
-      form.contribute(pair.inner(), pair.outer(), own);
-    }
-    return form != null;
+  private static boolean contribute(Layerwise form, Neighbours pair, double[] own) {
+    form.contribute(pair.inner(), pair.outer(), own);
+    return true;
   }
 
   /** The state that an edge adds: that of the layer it leads to. Read only. */

@@ -1,6 +1,5 @@
 package plyworth.workbench.engine.table;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -39,18 +38,20 @@ final class PluginBlocks {
   private final Block[] blocks;
   private final double[][][] provided;
   private final Remaining remaining = new Remaining();
-  private final List<Optional<Layerwise>> forms = new ArrayList<>();
+  private final List<Optional<Layerwise>> forms;
 
   /**
    * Blocks for the plugins.
    *
+   * @param forms their layerwise forms
    * @param kept for each criterion of all plugins whether its figures are used
    */
-  PluginBlocks(BoundPlugins bound, StateLayout layout, boolean[] kept) {
+  PluginBlocks(
+      BoundPlugins bound, List<Optional<Layerwise>> forms, StateLayout layout, boolean[] kept) {
     this.bound = bound;
+    this.forms = forms;
     this.kept = kept;
     List<BoundPlugin> plugins = bound.plugins();
-    plugins.forEach(p -> forms.add(Plugins.call(p, p.scorer()::layerwise)));
     blocks = new Block[plugins.size()];
     provided = new double[plugins.size()][][];
     for (int p = 0; p < blocks.length; p++) {

@@ -2,7 +2,9 @@ package plyworth.workbench.engine.table;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plyworth.shared.scoring.Join;
+import plyworth.shared.scoring.Layerwise;
 import plyworth.shared.scoring.StatePart;
 import plyworth.workbench.host.BoundPlugin;
 
@@ -22,13 +24,13 @@ public final class StateLayout {
   }
 
   /** The layout of the layerwise forms; a plugin without one takes no room. */
-  static StateLayout of(List<BoundPlugin> plugins) {
+  static StateLayout of(List<BoundPlugin> plugins, List<Optional<Layerwise>> forms) {
     List<Join> joins = new ArrayList<>();
     int[] start = new int[plugins.size() + 1];
     int[] firstPart = new int[plugins.size() + 1];
     for (int p = 0; p < plugins.size(); p++) {
       start[p + 1] = start[p];
-      for (StatePart part : parts(plugins.get(p))) {
+      for (StatePart part : parts(plugins.get(p), forms.get(p))) {
         joins.add(part.join());
         start[p + 1] += part.join().size();
       }
@@ -41,9 +43,8 @@ public final class StateLayout {
     return new StateLayout(joins.toArray(Join[]::new), offsets, start, firstPart);
   }
 
-  private static List<StatePart> parts(BoundPlugin plugin) {
-    return Plugins.call(
-        plugin, () -> plugin.scorer().layerwise().map(form -> form.state()).orElse(List.of()));
+  private static List<StatePart> parts(BoundPlugin plugin, Optional<Layerwise> form) {
+    return Plugins.call(plugin, () -> form.map(Layerwise::state).orElse(List.of()));
   }
 
   /** Number of components of the common state. */

@@ -1,11 +1,15 @@
 package plyworth.workbench.engine.table;
 
 import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
+import plyworth.shared.scoring.Layerwise;
 import plyworth.workbench.engine.CompiledGraph;
 import plyworth.workbench.host.BoundCriterion;
+import plyworth.workbench.host.BoundPlugin;
 import plyworth.workbench.host.BoundPlugins;
 
 /** Scores every candidate of a graph into a {@link CandidateTable}. */
@@ -16,6 +20,7 @@ public final class Tabulation {
 
   private final CompiledGraph graph;
   private final BoundPlugins plugins;
+  private final List<Optional<Layerwise>> forms;
   private final StateLayout layout;
   private final Contributions contributions;
   private final Suffixes suffixes;
@@ -37,8 +42,9 @@ public final class Tabulation {
       BoundCriterion criterion = plugins.criteria().get(c);
       kept[c] = criterion.applies() && wanted.test(criterion);
     }
-    layout = StateLayout.of(plugins.plugins());
-    contributions = Contributions.of(graph, plugins.plugins(), layout);
+    forms = plugins.plugins().stream().map(Tabulation::form).toList();
+    layout = StateLayout.of(plugins.plugins(), forms);
+    contributions = Contributions.of(graph, plugins.plugins(), forms, layout);
     suffixes = Suffixes.of(graph, contributions, layout);
     size = measure(budget);
   }
@@ -122,6 +128,10 @@ public final class Tabulation {
     WatchedThreads.run(1, patience, work);
   }
 
+  private static Optional<Layerwise> form(BoundPlugin plugin) {
+    return Plugins.call(plugin, plugin.scorer()::layerwise);
+  }
+
   private TableSize measure(long budget) {
     int columns = 0;
     for (boolean column : kept) {
@@ -141,6 +151,11 @@ public final class Tabulation {
   /** The plugins that score them. */
   public BoundPlugins plugins() {
     return plugins;
+  }
+
+  /** The layerwise form of each plugin, asked for once: it may hold tables that take a while. */
+  public List<Optional<Layerwise>> forms() {
+    return forms;
   }
 
   /** Whether each criterion has a column. */
