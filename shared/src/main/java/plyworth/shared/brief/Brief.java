@@ -53,6 +53,16 @@ public record Brief(
     this(product, climate, shelfLifeDays, pack, machine, market, order, Handling.SHIPPED);
   }
 
+  /** The same, stored in another climate. */
+  public Brief in(Climate other) {
+    return new Brief(product, other, shelfLifeDays, pack, machine, market, order, handling);
+  }
+
+  /** The same, handled in another way. */
+  public Brief handled(Handling other) {
+    return new Brief(product, climate, shelfLifeDays, pack, machine, market, order, other);
+  }
+
   /** Lanes cut from the mother web: a whole number. */
   public int lanesAcrossWeb() {
     double usable = order.motherWebMm() - 2 * order.edgeTrimMm();

@@ -1,5 +1,6 @@
 package plyworth.shared.brief;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
@@ -58,7 +59,17 @@ public record Climate(String name, List<Season> seasons) {
 
   /** The warmest temperature, °C; that of a constant climate. */
   public double temperatureC() {
-    return seasons.stream().mapToDouble(Season::temperatureC).max().orElseThrow();
+    return temperatures().getMax();
+  }
+
+  /** Temperatures of the seasons, °C. */
+  public DoubleSummaryStatistics temperatures() {
+    return seasons.stream().mapToDouble(Season::temperatureC).summaryStatistics();
+  }
+
+  /** Relative humidities of the seasons, %. */
+  public DoubleSummaryStatistics humidities() {
+    return seasons.stream().mapToDouble(Season::humidityPercent).summaryStatistics();
   }
 
   /** Relative humidity averaged over time, %; that of a constant climate. */

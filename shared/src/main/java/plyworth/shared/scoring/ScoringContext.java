@@ -52,6 +52,11 @@ public record ScoringContext(
     this(brief, materials, processes, parameters, available, draw, Today.UNKNOWN);
   }
 
+  /** The same for another brief. */
+  public ScoringContext with(Brief other) {
+    return new ScoringContext(other, materials, processes, parameters, available, draw, today);
+  }
+
   /** The same with another draw. */
   public ScoringContext with(Draw other) {
     return new ScoringContext(brief, materials, processes, parameters, available, other, today);

@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.Set;
 import plyworth.shared.brief.Brief;
 import plyworth.shared.brief.Climate;
-import plyworth.shared.brief.Handling;
 import plyworth.shared.brief.Isotherm;
 import plyworth.shared.brief.Market;
 import plyworth.shared.brief.MoistureLimit;
@@ -28,19 +27,6 @@ public final class SampleBriefs {
   /** All of them. */
   public static List<Brief> all() {
     return List.of(sugarStick(), seasoningStick(), alcoholWipe(), freezeDriedSnack());
-  }
-
-  /** A brief in another climate, handled in another way. */
-  public static Brief in(Climate climate, Handling handling, Brief brief) {
-    return new Brief(
-        brief.product(),
-        climate,
-        brief.shelfLifeDays(),
-        brief.pack(),
-        brief.machine(),
-        brief.market(),
-        brief.order(),
-        handling);
   }
 
   /** A stick of sugar: crystals that take up nothing until they dissolve. */

@@ -112,10 +112,9 @@ final class SampleStudies {
     List<Brief> briefs = SampleBriefs.all();
     List<Climate> climates = SampleClimates.all();
     Handling[] handlings = Handling.values();
-    return SampleBriefs.in(
-        climates.get(random.nextInt(climates.size())),
-        handlings[random.nextInt(handlings.length)],
-        briefs.get(random.nextInt(briefs.size())));
+    Climate climate = climates.get(random.nextInt(climates.size()));
+    Handling handling = handlings[random.nextInt(handlings.length)];
+    return briefs.get(random.nextInt(briefs.size())).in(climate).handled(handling);
   }
 
   private static Option randomOption(Random random) {

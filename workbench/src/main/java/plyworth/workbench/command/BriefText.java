@@ -3,7 +3,6 @@ package plyworth.workbench.command;
 import java.util.DoubleSummaryStatistics;
 import java.util.Locale;
 import plyworth.shared.brief.Climate;
-import plyworth.shared.brief.Climate.Season;
 import plyworth.shared.brief.Handling;
 import plyworth.shared.scoring.Measurement;
 import plyworth.workbench.host.Digits;
@@ -23,10 +22,8 @@ final class BriefText {
       boolean said = climate.name().contains(figures);
       return climate.name() + (said ? ", constant" : ", constant " + figures);
     }
-    DoubleSummaryStatistics celsius =
-        climate.seasons().stream().mapToDouble(Season::temperatureC).summaryStatistics();
-    DoubleSummaryStatistics humidity =
-        climate.seasons().stream().mapToDouble(Season::humidityPercent).summaryStatistics();
+    DoubleSummaryStatistics celsius = climate.temperatures();
+    DoubleSummaryStatistics humidity = climate.humidities();
     return String.format(
         Locale.ROOT,
         "%s, a round of %d seasons, %s to %s °C, %s to %s %% RH, mean kinetic temperature %.1f °C",

@@ -3,7 +3,6 @@ package plyworth.workbench.desktop;
 import java.util.DoubleSummaryStatistics;
 import java.util.Locale;
 import plyworth.shared.brief.Climate;
-import plyworth.shared.brief.Climate.Season;
 import plyworth.workbench.host.Digits;
 
 /** How a climate is written on screen. */
@@ -28,10 +27,8 @@ final class ClimateWords {
   }
 
   private static String seasons(Climate climate) {
-    DoubleSummaryStatistics celsius =
-        climate.seasons().stream().mapToDouble(Season::temperatureC).summaryStatistics();
-    DoubleSummaryStatistics humidity =
-        climate.seasons().stream().mapToDouble(Season::humidityPercent).summaryStatistics();
+    DoubleSummaryStatistics celsius = climate.temperatures();
+    DoubleSummaryStatistics humidity = climate.humidities();
     return Words.of(
         "brief.climate.seasons",
         climate.name(),

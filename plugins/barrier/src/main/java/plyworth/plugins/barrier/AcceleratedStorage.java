@@ -3,7 +3,6 @@ package plyworth.plugins.barrier;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import plyworth.shared.brief.Brief;
 import plyworth.shared.brief.Climate;
 import plyworth.shared.brief.Isotherm;
 import plyworth.shared.scoring.ScoringContext;
@@ -81,28 +80,12 @@ record AcceleratedStorage(Optional<Mechanism> mechanism, List<Pull> pulls, Optio
   }
 
   private static ScoringContext inChamber(ScoringContext context) {
-    Brief brief = context.brief();
-    Climate climate =
+    Climate chamber =
         new Climate(
             "chamber",
             context.parameter(BarrierParameters.CHAMBER_TEMPERATURE),
             context.parameter(BarrierParameters.CHAMBER_HUMIDITY));
-    return new ScoringContext(
-        new Brief(
-            brief.product(),
-            climate,
-            brief.shelfLifeDays(),
-            brief.pack(),
-            brief.machine(),
-            brief.market(),
-            brief.order(),
-            brief.handling()),
-        context.materials(),
-        context.processes(),
-        context.parameters(),
-        context.available(),
-        context.draw(),
-        context.today());
+    return context.with(context.brief().in(chamber));
   }
 
   private static Optional<Text> refusal(Place storage, Place chamber) {

@@ -27,21 +27,9 @@ class BarrierInSeasonsTest extends PluginConformance {
   @Override
   protected List<Brief> briefs() {
     return List.of(
-        stored(SampleBriefs.sugarStick(), DAMP),
-        stored(SampleBriefs.seasoningStick(), SWINGING),
-        stored(SampleBriefs.alcoholWipe(), DAMP),
-        stored(SampleBriefs.freezeDriedSnack(), DAMP));
-  }
-
-  private static Brief stored(Brief brief, Climate climate) {
-    return new Brief(
-        brief.product(),
-        climate,
-        brief.shelfLifeDays(),
-        brief.pack(),
-        brief.machine(),
-        brief.market(),
-        brief.order(),
-        brief.handling());
+        SampleBriefs.sugarStick().in(DAMP),
+        SampleBriefs.seasoningStick().in(SWINGING),
+        SampleBriefs.alcoholWipe().in(DAMP),
+        SampleBriefs.freezeDriedSnack().in(DAMP));
   }
 }
