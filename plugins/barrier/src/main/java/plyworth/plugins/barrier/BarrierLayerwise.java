@@ -193,7 +193,8 @@ final class BarrierLayerwise implements Layerwise {
       double leaky = leaky(block, i, at);
       double low = balance.atLeast(leaky);
       double high = balance.atMost(tight(block, i, at));
-      boundBlock(block, i, DOES_NOT_KEEP_BIT, alcohol ? low : balance.atMost(leaky), high);
+      double lowest = alcohol ? low : balance.atMost(leaky);
+      boundBlock(block, i, DOES_NOT_KEEP_BIT, failsBefore, lowest, high);
       fewest = Math.min(fewest, low);
       most = Math.min(most, high);
     }
@@ -204,8 +205,8 @@ final class BarrierLayerwise implements Layerwise {
     model.demand().alcohol().ifPresent(a -> boundLoss(block, i, a));
   }
 
-  private void boundBlock(BoundsBlock block, int i, long bit, double lowDays, double highDays) {
-    double asked = bit == DOES_NOT_KEEP_BIT ? failsBefore : model.demand().days();
+  private static void boundBlock(
+      BoundsBlock block, int i, long bit, double asked, double lowDays, double highDays) {
     block.mustBlock[i] |= highDays < asked ? bit : 0;
     block.mayBlock[i] |= lowDays >= asked ? 0 : bit;
   }
@@ -219,7 +220,8 @@ final class BarrierLayerwise implements Layerwise {
     block.high[VOLATILE_LOSS][i] = loss.map(l -> l.highest(leaky)).orElse(Double.NaN);
     if (balance.canLimit()) {
       double fewest = balance.atLeast(leaky);
-      boundBlock(block, i, VOLATILE_LOSS_BIT, fewest, balance.atMost(tight));
+      double asked = model.demand().days();
+      boundBlock(block, i, VOLATILE_LOSS_BIT, asked, fewest, balance.atMost(tight));
     }
   }
 

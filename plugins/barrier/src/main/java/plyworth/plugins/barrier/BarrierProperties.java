@@ -1,16 +1,38 @@
 package plyworth.plugins.barrier;
 
 import java.util.List;
+import java.util.stream.Stream;
 import plyworth.shared.material.PropertyDefinition;
 import plyworth.shared.material.PropertyDefinition.Along;
 
 /** The material properties that are read. */
 final class BarrierProperties {
 
+  private static final double LOWEST_ACTIVATION = -50;
+  private static final double HIGHEST_ACTIVATION = 150;
+
   private BarrierProperties() {}
 
   static List<PropertyDefinition> all() {
-    return List.of(
+    return Stream.of(
+            oxygen(),
+            water(),
+            alcohol(Permeant.ALCOHOL, "Isopropanol", "isopropanol"),
+            alcohol(Permeant.ETHANOL, "Ethanol", "ethanol"),
+            Stream.of(
+                new PropertyDefinition(
+                    LayerTransmission.PINHOLES,
+                    "1/m2",
+                    "Pinholes seen over a light table, ASTM B926 or EN 546-4.",
+                    Along.GAUGE,
+                    0,
+                    1e5)))
+        .flatMap(definitions -> definitions)
+        .toList();
+  }
+
+  private static Stream<PropertyDefinition> oxygen() {
+    return Stream.of(
         new PropertyDefinition(
             Permeant.OXYGEN.permeabilityId(),
             "cm3.um/(m2.day.bar)",
@@ -26,20 +48,20 @@ final class BarrierProperties {
             Along.GAUGE,
             0,
             1e8),
-        new PropertyDefinition(
-            Permeant.OXYGEN.activationId(),
-            "kJ/mol",
-            "Activation energy of the oxygen permeability per unit of partial pressure.",
-            Along.NOTHING,
-            -50,
-            150),
+        activation(
+            Permeant.OXYGEN,
+            "Activation energy of the oxygen permeability per unit of partial pressure."),
         new PropertyDefinition(
             LayerTransmission.HUMIDITY_FACTOR,
             "1",
             "Oxygen permeability at a relative humidity over the tabulated one.",
             Along.HUMIDITY,
             1e-3,
-            1e5),
+            1e5));
+  }
+
+  private static Stream<PropertyDefinition> water() {
+    return Stream.of(
         new PropertyDefinition(
             Permeant.WATER.permeabilityId(),
             "g.um/(m2.day)",
@@ -54,64 +76,47 @@ final class BarrierProperties {
             Along.GAUGE,
             0,
             1e5),
-        new PropertyDefinition(
-            Permeant.WATER.activationId(),
-            "kJ/mol",
+        activation(
+            Permeant.WATER,
             "Activation energy of the water permeability per unit of vapour pressure; the vapour"
-                + " pressure itself is not in it.",
-            Along.NOTHING,
-            -50,
-            150),
+                + " pressure itself is not in it."));
+  }
+
+  private static PropertyDefinition activation(Permeant permeant, String help) {
+    return new PropertyDefinition(
+        permeant.activationId(),
+        "kJ/mol",
+        help,
+        Along.NOTHING,
+        LOWEST_ACTIVATION,
+        HIGHEST_ACTIVATION);
+  }
+
+  private static Stream<PropertyDefinition> alcohol(
+      Permeant permeant, String title, String inSentence) {
+    return Stream.of(
         new PropertyDefinition(
-            Permeant.ALCOHOL.permeabilityId(),
+            permeant.permeabilityId(),
             "g.mm/(m2.day)",
-            "Isopropanol permeability near room temperature, from saturated vapour into none.",
+            title + " permeability near room temperature, from saturated vapour into none.",
             Along.NOTHING,
             0,
             1e6),
         new PropertyDefinition(
-            Permeant.ALCOHOL.rateId(),
+            permeant.rateId(),
             "g/(m2.day)",
-            "Isopropanol transmission rate near room temperature of a flat layer taken as a whole,"
-                + " from saturated vapour into none.",
-            Along.GAUGE,
-            0,
-            1e6),
-        new PropertyDefinition(
-            Permeant.ALCOHOL.diffusivityId(),
-            "um2/s",
-            "Diffusion coefficient of isopropanol near room temperature.",
-            Along.NOTHING,
-            1e-9,
-            1e6),
-        new PropertyDefinition(
-            Permeant.ETHANOL.diffusivityId(),
-            "um2/s",
-            "Diffusion coefficient of ethanol near room temperature.",
-            Along.NOTHING,
-            1e-9,
-            1e6),
-        new PropertyDefinition(
-            Permeant.ETHANOL.permeabilityId(),
-            "g.mm/(m2.day)",
-            "Ethanol permeability near room temperature, from saturated vapour into none.",
-            Along.NOTHING,
-            0,
-            1e6),
-        new PropertyDefinition(
-            Permeant.ETHANOL.rateId(),
-            "g/(m2.day)",
-            "Ethanol transmission rate near room temperature of a flat layer taken as a whole, from"
+            title
+                + " transmission rate near room temperature of a flat layer taken as a whole, from"
                 + " saturated vapour into none.",
             Along.GAUGE,
             0,
             1e6),
         new PropertyDefinition(
-            LayerTransmission.PINHOLES,
-            "1/m2",
-            "Pinholes seen over a light table, ASTM B926 or EN 546-4.",
-            Along.GAUGE,
-            0,
-            1e5));
+            permeant.diffusivityId(),
+            "um2/s",
+            "Diffusion coefficient of " + inSentence + " near room temperature.",
+            Along.NOTHING,
+            1e-9,
+            1e6));
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -16,7 +17,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 class RuleSetsTest {
 
   static List<Arguments> fibre() {
-    return List.of(
+    return Stream.concat(paperWithMetal(), paperWithout()).toList();
+  }
+
+  /** Paper with foil or a metallised film. */
+  private static Stream<Arguments> paperWithMetal() {
+    return Stream.of(
         row(
             Laminates.PAPER_FOIL,
             "it-band-d",
@@ -27,15 +33,6 @@ class RuleSetsTest {
             "uk-fibre-composite",
             "eu-fibre-test-gate"),
         row(
-            Laminates.DISPERSION_PAPER,
-            "it-band-mono",
-            "it-label-single",
-            "fr-repulping",
-            "uk-mills-within",
-            "uk-label-recycle",
-            "uk-paper-and-board",
-            "eu-fibre-test"),
-        row(
             Laminates.PAPER_METALLISED_POLYESTER,
             "out of scope",
             "it-label-composite",
@@ -44,6 +41,29 @@ class RuleSetsTest {
             "out of scope",
             "uk-fibre-composite",
             "eu-fibre-test-gate"),
+        row(
+            Laminates.CARTON,
+            "it-band-c2",
+            "it-label-paper-bin",
+            "fr-foil",
+            "uk-mills-over",
+            "uk-label-plastic",
+            "uk-fibre-composite",
+            "eu-fibre-test"));
+  }
+
+  /** Paper with a dispersion or a polymer alone. */
+  private static Stream<Arguments> paperWithout() {
+    return Stream.of(
+        row(
+            Laminates.DISPERSION_PAPER,
+            "it-band-mono",
+            "it-label-single",
+            "fr-repulping",
+            "uk-mills-within",
+            "uk-label-recycle",
+            "uk-paper-and-board",
+            "eu-fibre-test"),
         row(
             Laminates.PE_PAPER_PE,
             "it-band-c2",
@@ -60,15 +80,6 @@ class RuleSetsTest {
             "fr-repulping",
             "uk-mills-over",
             "uk-label-specialist",
-            "uk-fibre-composite",
-            "eu-fibre-test"),
-        row(
-            Laminates.CARTON,
-            "it-band-c2",
-            "it-label-paper-bin",
-            "fr-foil",
-            "uk-mills-over",
-            "uk-label-plastic",
             "uk-fibre-composite",
             "eu-fibre-test"),
         row(
