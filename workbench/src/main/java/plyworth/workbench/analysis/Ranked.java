@@ -130,9 +130,12 @@ public record Ranked(
    * @param cap most candidates the front may hold
    */
   public Optional<ParetoFront> front(int cap) {
-    return ranker instanceof Ranker table
-        ? Optional.of(table.paretoFront(ranking.model(), cap))
-        : Optional.empty();
+    return tableRanker().map(table -> table.paretoFront(ranking.model(), cap));
+  }
+
+  /** What ranks the table; empty when the best were searched. */
+  public Optional<Ranker> tableRanker() {
+    return ranker instanceof Ranker table ? Optional.of(table) : Optional.empty();
   }
 
   /** The same ranking of another scoring, of which it knows the candidates. */

@@ -19,9 +19,16 @@ import plyworth.workbench.ranking.Weighed;
  */
 public record Contest(ValueModel model, Ranker ranker, ExactScores exact) {
 
-  /** The candidates of a study that was ranked by its table. */
+  /**
+   * The candidates of a study that was ranked by its table.
+   *
+   * @throws IllegalArgumentException when its best were searched
+   */
   public static Contest of(Ranked ranked) {
-    Ranker ranker = new Ranker(ranked.scored().table(), ranked.exact());
+    Ranker ranker =
+        ranked
+            .tableRanker()
+            .orElseThrow(() -> new IllegalArgumentException("a search ranks no table"));
     return new Contest(ranked.ranking().model(), ranker, ranked.exact());
   }
 
