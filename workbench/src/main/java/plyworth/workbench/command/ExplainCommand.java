@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import plyworth.shared.data.Json;
@@ -31,12 +30,7 @@ final class ExplainCommand implements Callable<Integer> {
       description = "A rank (1, 2, …), \"baseline\", or a structure in layer notation.")
   private String candidate;
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      defaultValue = "table",
-      description = "table or json; ${DEFAULT-VALUE} by default.")
-  private ScoreCommand.Format format;
+  @Mixin private OutputFormat format;
 
   private record Explained(Ranked ranked, String text) {}
 
@@ -58,10 +52,7 @@ final class ExplainCommand implements Callable<Integer> {
             : run.ranked(working, named.top(), Optional.empty(), ProgressText.on(program.err()));
     Structure structure = named.structure().orElseGet(() -> named.ranked(ranked));
     return new Explained(
-        ranked,
-        format == ScoreCommand.Format.JSON
-            ? json(ranked, structure)
-            : ExplanationText.of(ranked, structure));
+        ranked, format.json() ? json(ranked, structure) : ExplanationText.of(ranked, structure));
   }
 
   private static String json(Ranked ranked, Structure structure) {

@@ -100,7 +100,7 @@ public final class Plyworth implements Callable<Integer> {
                 RankCommand.Format.class, text -> Words.choice(text, RankCommand.Format.class))
             .registerConverter(Search.class, text -> Words.choice(text, Search.class))
             .registerConverter(
-                ScoreCommand.Format.class, text -> Words.choice(text, ScoreCommand.Format.class))
+                OutputFormat.Format.class, text -> Words.choice(text, OutputFormat.Format.class))
             .setExecutionExceptionHandler(Failures::onExecution)
             .setParameterExceptionHandler(Failures::onParameters);
     try {

@@ -2,6 +2,7 @@ package plyworth.workbench.command;
 
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import plyworth.shared.brief.ProductLibrary;
@@ -25,12 +26,7 @@ final class ProductsCommand implements Callable<Integer> {
       description = "Temperature of the isotherms, °C; ${DEFAULT-VALUE} by default.")
   private double celsius;
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      defaultValue = "table",
-      description = "table or json; ${DEFAULT-VALUE} by default.")
-  private ScoreCommand.Format format;
+  @Mixin private OutputFormat format;
 
   @Override
   public Integer call() {
@@ -38,7 +34,7 @@ final class ProductsCommand implements Callable<Integer> {
       throw new WrongInput("--at: " + celsius + " °C; it must lie between -40 and 70 °C");
     }
     ProductLibrary library = ProductLibrary.standard();
-    if (format == ScoreCommand.Format.JSON) {
+    if (format.json()) {
       program.out().print(JsonPrint.text(ProductsJson.of(library, celsius)));
     } else {
       ProductsText.print(library, celsius, program.out());

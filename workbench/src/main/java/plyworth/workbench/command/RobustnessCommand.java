@@ -38,12 +38,7 @@ final class RobustnessCommand implements Callable<Integer> {
               + " default.")
   private int top;
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      defaultValue = "table",
-      description = "table or json; ${DEFAULT-VALUE} by default.")
-  private ScoreCommand.Format format;
+  @Mixin private OutputFormat format;
 
   /** What was found out about a ranking. */
   record Robustness(Ranked ranked, List<WeightInterval> intervals, Stakeholders stakeholders) {}
@@ -61,7 +56,7 @@ final class RobustnessCommand implements Callable<Integer> {
     StudyRun.warn(ranked, program.err());
     Robustness found =
         new Robustness(ranked, LeaderStability.of(ranked), Stakeholders.of(ranked, top));
-    if (format == ScoreCommand.Format.JSON) {
+    if (format.json()) {
       program.out().print(JsonPrint.text(RobustnessJson.of(found)));
     } else {
       RobustnessText.print(found, program.out());

@@ -22,14 +22,6 @@ final class ScoreCommand implements Callable<Integer> {
 
   private static final int DRAWS = 100;
 
-  /** Ways to print a score. */
-  enum Format {
-    /** For people. */
-    TABLE,
-    /** For programs. */
-    JSON
-  }
-
   @ParentCommand private Plyworth program;
 
   @Mixin private StudyArgument study;
@@ -45,12 +37,7 @@ final class ScoreCommand implements Callable<Integer> {
       })
   private String structure;
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      defaultValue = "table",
-      description = "table or json; ${DEFAULT-VALUE} by default.")
-  private Format format;
+  @Mixin private OutputFormat format;
 
   private record Scores(Ranked ranked, String text) {}
 
@@ -71,7 +58,7 @@ final class ScoreCommand implements Callable<Integer> {
     Map<String, Range> ranges = Ranges.of(ranked.scored().compiled().prepared(), read, DRAWS, 1);
     return new Scores(
         ranked,
-        format == Format.JSON
+        format.json()
             ? JsonPrint.text(SheetJson.of(ranked, sheet, ranges))
             : SheetText.of(ranked, sheet, ranges, DRAWS));
   }
