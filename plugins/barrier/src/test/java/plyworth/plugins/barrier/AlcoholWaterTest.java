@@ -36,8 +36,8 @@ class AlcoholWaterTest {
   }
 
   /**
-   * Published: 95.6 % w/w ethanol boils unchanged at 78.17 °C (Evans 1916, as shown on
-   * science.smith.edu/~jbrady/petrology, figure 5.06).
+   * Published: 95.6 % w/w ethanol boils unchanged at 78.17 °C (Evans 1916, as shown on a college’s
+   * physical chemistry pages, figure 5.06).
    */
   @Test
   void ethanolAndWaterBoilTogetherNearTheirPublishedAzeotrope() {

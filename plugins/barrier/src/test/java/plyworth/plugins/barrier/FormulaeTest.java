@@ -43,8 +43,8 @@ class FormulaeTest {
   }
 
   /**
-   * Published: worked answer on water through polypropylene, composite-analytica.com message 391:
-   * 5e-10 g/(m·s) at 25 °C gives 3e-9 at 40 °C and 5e-7 at 95 °C, with 48 kJ/mol.
+   * Published: a materials consultancy’s worked answer on water through polypropylene, name
+   * withheld: 5e-10 g/(m·s) at 25 °C gives 3e-9 at 40 °C and 5e-7 at 95 °C, with 48 kJ/mol.
    */
   @Test
   void waterThroughPolypropyleneNeedsActivationAndVapourPressure() {

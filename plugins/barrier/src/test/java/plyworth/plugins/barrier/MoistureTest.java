@@ -62,7 +62,10 @@ class MoistureTest {
     return Math.exp(23.1092 / (celsius + 273.15) - 0.3607);
   }
 
-  /** Published: saturated salt fit ln aw = 23.1092/T − 0.3607 (knowledgerevolution.com.au/salt). */
+  /**
+   * Published: saturated salt fit ln aw = 23.1092/T − 0.3607 (published data as shown on a teaching
+   * page).
+   */
   @Test
   void drySaltTakesUpNothingBelowItsDeliquescencePoint() {
     double point = deliquescence(30);

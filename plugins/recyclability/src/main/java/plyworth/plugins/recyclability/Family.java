@@ -8,7 +8,7 @@ import java.util.Locale;
  * <p>Tie resins carry {@code share-pe} in the library. Acid copolymers, ethylene-vinyl acetate and
  * ionomers are weighed with polyethylene as well: an engineering assumption, in keeping with the
  * North American PE film guidance, which bounds ionomer (below 20 %) and vinyl acetate (up to 5 %
- * of the pack) but does not shut them out (plasticsrecycling.org/pe-film-guidance-table).
+ * of the pack) but does not shut them out (recyclers’ guidance table for PE film, name withheld).
  * Regenerated cellulose is neither a paper web nor a polyolefin and is weighed with the foreign
  * polymers: judgement.
  */

@@ -106,17 +106,20 @@ record Findings(Case scored, Judge judge, Brief brief) {
       warn(
           all,
           "fibre-stream-blocked",
-          "common practice; plasticsrecycling.org/pe-film-guidance-table and cerec-emballages.fr"
+          "common practice; recyclers’ guidance table for PE film, name withheld and the recyclability table of the French committee on composite paper packaging"
               + " recyclability table");
     }
     if (scored.of(Measure.POLYMER_SIDES) >= 2) {
       warn(
           all,
           "polymer-on-both-sides",
-          "foodpackagingforum.org, February 2019, UK mills’ guideline summary; common practice");
+          "packaging news, February 2019, summary of the UK mills’ guideline, name withheld; common practice");
     }
     if (scored.composition().of(Family.WAX) > 0) {
-      warn(all, "wax-disturbs-pulping", "foodpackagingforum.org, February 2019; common practice");
+      warn(
+          all,
+          "wax-disturbs-pulping",
+          "packaging news, February 2019, name withheld; common practice");
     }
     all.add(
         new Finding(
@@ -146,7 +149,7 @@ record Findings(Case scored, Judge judge, Brief brief) {
               Level.INFORMS,
               "flammable-contents",
               Text.of("finding.flammable-contents"),
-              "danielstraining.com, 17 November 2020 (UN 3175); packet exception from memory"));
+              "training firm’s page of 17 November 2020, name withheld (UN 3175); packet exception from memory"));
     }
   }
 

@@ -12,8 +12,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Fees per 1000 m², by hand from the published rates: UK base fees 2025/26 (gov.uk, 27 June 2025,
- * Table 1) and illustrative red 2026/27 (letsrecycle.com), plastic packaging tax £223.69/t, Italian
- * paper bands from 1 October 2025 (ecodallecitta.it).
+ * Table 1) and illustrative red 2026/27 (recycling press, name withheld), plastic packaging tax
+ * £223.69/t, Italian paper bands from 1 October 2025 (Italian environment news, name withheld).
  */
 class FeesTest {
 

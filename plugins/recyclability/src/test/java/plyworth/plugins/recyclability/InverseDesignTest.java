@@ -24,7 +24,10 @@ class InverseDesignTest {
         .isEqualTo(3.53, within(0.005));
   }
 
-  /** 34.39/9 − 1.8 − 0.108: 90 % PP (publicnow.com, 15 June 2021) with that adhesive and metal. */
+  /**
+   * 34.39/9 − 1.8 − 0.108: 90 % PP (press notice of 15 June 2021 on design guidelines for flexible
+   * polyolefins, name withheld) with that adhesive and metal.
+   */
   @Test
   void inkCeilingOfALightlyPrintedPolypropyleneLaminate() {
     assertThat(InverseDesign.restFor(34.39, 0.90) - 1.8 - 0.108).isEqualTo(1.91, within(0.005));

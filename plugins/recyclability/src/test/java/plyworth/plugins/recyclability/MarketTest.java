@@ -15,7 +15,7 @@ import plyworth.shared.scoring.ScoringContext;
 
 /**
  * What the market adds: dates of Regulation (EU) 2025/40, Article 6 (none barred from 2030, C from
- * 2038; 360packmastery.com), UK labels, and regions without rules.
+ * 2038; packaging guide on the web, name withheld), UK labels, and regions without rules.
  */
 class MarketTest {
 

@@ -11,8 +11,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Shares, routes and grades, worked out apart from this code. Thresholds: Regulation (EU) 2025/40,
- * Annex II Table 3 (95, 80, 70 %), read at tubestrends.etma-online.org/legislation.html; the share
- * itself is an engineering assumption.
+ * Annex II Table 3 (95, 80, 70 %), read at tube makers’ web page on packaging law, name withheld;
+ * the share itself is an engineering assumption.
  */
 class ProxyTest {
 
