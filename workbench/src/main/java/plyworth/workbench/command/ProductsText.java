@@ -63,21 +63,26 @@ final class ProductsText {
 
   private static String critical(KnownProduct product, double celsius) {
     double activity = product.criticalActivity(celsius);
-    return Double.isNaN(activity)
-        ? ""
-        : "; spoilt at a water activity of " + Digits.sensible(activity);
+    return Double.isNaN(activity) ? "" : "; critical water activity " + Digits.sensible(activity);
   }
 
   private static String line(Property figure, Sourced point) {
     String unit = UnitText.of(figure.unit());
     return String.format(
         Locale.ROOT,
-        "%-20s  %s%s  [%s: %s]",
+        "%-20s  %s%s  [%s]",
         figure.id(),
         span(point.range()),
         unit.isEmpty() ? "" : " " + unit,
-        point.kind().name().toLowerCase(Locale.ROOT),
-        point.source());
+        origin(point));
+  }
+
+  /** Kind of origin and source; most sources of what was recalled say so themselves. */
+  private static String origin(Sourced point) {
+    boolean told = point.source().startsWith("from memory");
+    return told
+        ? point.source()
+        : point.kind().name().toLowerCase(Locale.ROOT) + ": " + point.source();
   }
 
   private static String span(Range range) {

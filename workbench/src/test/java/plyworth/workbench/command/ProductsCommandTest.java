@@ -20,7 +20,7 @@ class ProductsCommandTest {
     assertThat(run.code()).isZero();
     assertThat(run.out())
         .contains("Products at 25 °C")
-        .contains("GAB isotherm, monolayer 0.0616 g/g", "spoilt at a water activity of 0.37")
+        .contains("GAB isotherm, monolayer 0.0616 g/g", "critical water activity 0.37")
         .contains("{ \"form\": \"product\", \"product\": \"skim-milk-powder\" }")
         .contains("[memory: from memory, J. Food Eng. 68 (2005) 257")
         .contains("black-pepper", "isotherm not known: measure it");
