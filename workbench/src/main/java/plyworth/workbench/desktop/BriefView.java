@@ -89,7 +89,7 @@ final class BriefView implements View {
         "brief.pack",
         Words.of(
             "brief.pack.value",
-            Choice.plain(pack.format()).replace('-', ' '),
+            Words.of("brief.pack." + Choice.plain(pack.format())),
             Digits.sensible(pack.widthMm()),
             Digits.sensible(pack.lengthMm()),
             Digits.sensible(pack.sealWidthMm())));

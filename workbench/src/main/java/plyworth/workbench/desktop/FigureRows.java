@@ -45,17 +45,20 @@ final class FigureRows extends AbstractTableModel {
     BoundCriterion criterion = weighed.criterion();
     Outcome own = detail.sheet().outcomes().get(c);
     Outcome today = ranked.baseline().outcomes().get(c);
+    String ownFigure = CriterionWords.figure(ranked, criterion, own.orUnknown());
+    String todaysFigure = CriterionWords.figure(ranked, criterion, today.orUnknown());
     List<String> cells =
         List.of(
             CriterionWords.title(ranked, criterion),
             CriterionWords.unit(criterion),
-            CriterionWords.figure(ranked, criterion, own.orUnknown()),
+            ownFigure,
             range(detail, criterion),
-            CriterionWords.figure(ranked, criterion, today.orUnknown()),
+            todaysFigure,
             detail.structure().equals(ranked.study().baseline())
                 ? ""
                 : against(
                     criterion.criterion().direction(),
+                    ownFigure.equals(todaysFigure),
                     detail.sheet().valuation().parts().get(c),
                     ranked.baseline().valuation().parts().get(c)));
     return new Row(
@@ -80,24 +83,28 @@ final class FigureRows extends AbstractTableModel {
     return low.equals(high) ? low : low + " – " + high;
   }
 
-  /** Better, worse or the same; empty when one of the two is unknown. */
+  /**
+   * Better, worse or the same; empty when one of the two is unknown. What reads the same is the
+   * same: nobody can follow a difference that no digit shows.
+   */
   private static String against(
-      Criterion.Direction direction, Valuation.Part own, Valuation.Part today) {
+      Criterion.Direction direction,
+      boolean readsTheSame,
+      Valuation.Part own,
+      Valuation.Part today) {
     if (!own.known() || !today.known()) {
       return "";
     }
+    if (readsTheSame) {
+      return Words.of("figures.same");
+    }
     int sign =
         switch (direction) {
-          case HIGHER -> compare(own.low(), today.low());
-          case LOWER -> compare(today.low(), own.low());
-          case BAND -> compare(own.valueLow(), today.valueLow());
+          case HIGHER -> Double.compare(own.low(), today.low());
+          case LOWER -> Double.compare(today.low(), own.low());
+          case BAND -> Double.compare(own.valueLow(), today.valueLow());
         };
     return Words.of(sign > 0 ? "figures.better" : sign < 0 ? "figures.worse" : "figures.same");
-  }
-
-  private static int compare(double a, double b) {
-    double least = 1e-6 * Math.max(Math.abs(a), Math.abs(b));
-    return Math.abs(a - b) <= least ? 0 : Double.compare(a, b);
   }
 
   boolean weighed(int row) {
