@@ -22,7 +22,7 @@ class ProductsCommandTest {
         .contains("Products at 25 °C")
         .contains("GAB isotherm, monolayer 0.0616 g/g", "critical water activity 0.37")
         .contains("{ \"form\": \"product\", \"product\": \"skim-milk-powder\" }")
-        .contains("[memory: from memory, J. Food Eng. 68 (2005) 257")
+        .contains("[from memory, J. Food Eng. 68 (2005) 257")
         .contains("black-pepper", "isotherm not known: measure it");
   }
 
