@@ -48,6 +48,11 @@ public final class SmallStudy {
 
   /** A few hundred candidates, two weightings. */
   public static Study few() {
+    return few("nothing", "aluminium-foil 7 um !bright-out", "bopp-met 18 um");
+  }
+
+  /** The same with other webs for the barrier. */
+  public static Study few(String... barrierWebs) {
     return study(
         List.of(
             position(
@@ -62,7 +67,7 @@ public final class SmallStudy {
                 "kraft-paper 60 g/m2",
                 "glassine 50 g/m2"),
             position("Bond", "nothing", "ldpe 12 um @extrusion-lamination"),
-            position("Barrier web", "nothing", "aluminium-foil 7 um !bright-out", "bopp-met 18 um"),
+            position("Barrier web", barrierWebs),
             position("Inner bond", "nothing", "adhesive-pu-solventless 1.8 g/m2 @solventless"),
             position(
                 "Sealant",

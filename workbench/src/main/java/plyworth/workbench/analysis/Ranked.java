@@ -116,11 +116,30 @@ public record Ranked(
     ValueModel model = ValueModel.of(scored.table().criteria(), study, study.activeWeighting());
     Ranking ranking = ranker.refine(model, k);
     double seconds = watch.seconds();
-    List<RankedCandidate> best =
-        ranking.best().stream()
-            .map(c -> new RankedCandidate(c.path(), model.value(exact.figures(c.path()))))
-            .toList();
+    List<RankedCandidate> best = inFull(ranking, exact);
     return new Ranked(scored, study, ranker, exact, ranking, best, baseline.apply(model), seconds);
+  }
+
+  private static List<RankedCandidate> inFull(Ranking ranking, ExactScores exact) {
+    return ranking.best().stream()
+        .map(c -> new RankedCandidate(c.path(), ranking.model().value(exact.figures(c.path()))))
+        .toList();
+  }
+
+  /**
+   * The best candidate of each kind, of the best few kinds, best first, with every figure in full.
+   *
+   * @param k how many kinds, at least one
+   * @param kind what makes two structures of one kind, compared by {@code equals}
+   */
+  public List<RankedCandidate> bestOfEach(int k, Function<Structure, ?> kind) {
+    Ranking found = ranker.bestOfEach(ranking.model(), k, path -> kind.apply(structure(path)));
+    return inFull(found, exact);
+  }
+
+  /** Tells of which kind a structure is. */
+  public StructureKinds kinds() {
+    return new StructureKinds(study.materialsAtHand());
   }
 
   /**

@@ -98,6 +98,7 @@ public final class Plyworth implements Callable<Integer> {
             .registerConverter(int.class, Words::whole)
             .registerConverter(
                 RankCommand.Format.class, text -> Words.choice(text, RankCommand.Format.class))
+            .registerConverter(Listing.class, text -> Words.choice(text, Listing.class))
             .registerConverter(Search.class, text -> Words.choice(text, Search.class))
             .registerConverter(
                 OutputFormat.Format.class, text -> Words.choice(text, OutputFormat.Format.class))

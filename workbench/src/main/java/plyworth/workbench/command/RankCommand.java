@@ -1,6 +1,7 @@
 package plyworth.workbench.command;
 
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -11,6 +12,7 @@ import plyworth.shared.data.JsonPrint;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.Search;
 import plyworth.workbench.ranking.ParetoFront;
+import plyworth.workbench.ranking.RankedCandidate;
 
 /** Ranks every candidate of a study. */
 @Command(name = "rank", description = "Ranks every candidate of a study.")
@@ -54,6 +56,16 @@ final class RankCommand implements Callable<Integer> {
   private Format format;
 
   @Option(
+      names = "--list",
+      paramLabel = "WHICH",
+      defaultValue = "kinds",
+      description = {
+        "What the table lists: kinds (the best of each kind of barrier, printing and sealant) or all"
+            + " (the best, however alike); ${DEFAULT-VALUE} by default. JSON has both, CSV all."
+      })
+  private Listing listing;
+
+  @Option(
       names = "--front",
       description = "Also finds the Pareto front over the weighted criteria.")
   private boolean front;
@@ -95,12 +107,20 @@ final class RankCommand implements Callable<Integer> {
     return Failures.DONE;
   }
 
+  private List<RankedCandidate> listed(Ranked ranked) {
+    return listing == Listing.KINDS ? kinds(ranked) : ranked.best();
+  }
+
+  private List<RankedCandidate> kinds(Ranked ranked) {
+    return ranked.bestOfEach(top, ranked.kinds()::of);
+  }
+
   private void print(Ranked ranked) {
     PrintWriter out = program.out();
     Optional<ParetoFront> found = front ? ranked.front(MOST_ON_FRONT) : Optional.empty();
     switch (format) {
-      case TABLE -> RankingText.print(ranked, found, out);
-      case JSON -> out.print(JsonPrint.text(RankingJson.of(ranked, found)));
+      case TABLE -> RankingText.print(ranked, listed(ranked), found, out);
+      case JSON -> out.print(JsonPrint.text(RankingJson.of(ranked, kinds(ranked), found)));
       case CSV -> RankingCsv.print(ranked, out);
     }
     out.flush();

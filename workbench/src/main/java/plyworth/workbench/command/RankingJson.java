@@ -5,10 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import plyworth.shared.data.Choice;
 import plyworth.shared.data.Json;
+import plyworth.shared.structure.Structure;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.Search;
+import plyworth.workbench.analysis.StructureKind;
 import plyworth.workbench.engine.search.SearchEffort;
 import plyworth.workbench.host.Digits;
 import plyworth.workbench.ranking.GroupCounts;
@@ -22,7 +25,7 @@ final class RankingJson {
 
   private RankingJson() {}
 
-  static Json of(Ranked ranked, Optional<ParetoFront> front) {
+  static Json of(Ranked ranked, List<RankedCandidate> kinds, Optional<ParetoFront> front) {
     Map<String, Json> root = new LinkedHashMap<>();
     root.put("format", Json.of("plyworth rank"));
     root.put("version", Json.of(1));
@@ -35,6 +38,8 @@ final class RankingJson {
       candidates.add(candidate(ranked, candidates.size() + 1, candidate));
     }
     root.put("candidates", Json.of(candidates));
+    root.put("bestOfEachKind", Json.of(kinds.stream().map(c -> ofKind(ranked, c)).toList()));
+    root.put("proposal", ProposalJson.of(ranked));
     front.ifPresent(found -> root.put("paretoFront", front(ranked, found)));
     root.put("baseline", SheetJson.body(ranked, ranked.baseline()));
     return Json.of(root);
@@ -92,6 +97,25 @@ final class RankingJson {
         "structures",
         Json.of(front.paths().stream().map(p -> Json.of(ranked.structure(p).toString())).toList()));
     return Json.of(entries);
+  }
+
+  private static Json ofKind(Ranked ranked, RankedCandidate candidate) {
+    Structure structure = ranked.structure(candidate.path());
+    StructureKind kind = ranked.kinds().of(structure);
+    OptionalLong rank = RankText.rank(ranked, candidate.path());
+    Map<String, Json> entries = new LinkedHashMap<>();
+    entries.put("barrier", names(kind.barrier()));
+    entries.put("printing", names(kind.printing()));
+    entries.put("sealant", Json.of(kind.sealant()));
+    entries.put("rank", rank.isPresent() ? Json.of(rank.getAsLong()) : Json.of((String) null));
+    entries.put("path", Json.of(candidate.path()));
+    entries.put("structure", Json.of(structure.toString()));
+    entries.put("value", Json.of(Digits.exported(candidate.value())));
+    return Json.of(entries);
+  }
+
+  private static Json names(List<String> ids) {
+    return Json.of(ids.stream().map(Json::of).toList());
   }
 
   private static Json candidate(Ranked ranked, int rank, RankedCandidate candidate) {

@@ -23,21 +23,25 @@ import plyworth.workbench.ranking.Weighed;
 final class RankingText {
 
   private final Ranked ranked;
+  private final List<RankedCandidate> listed;
   private final Optional<ParetoFront> front;
   private final PrintWriter out;
   private final List<Weighed> criteria;
   private final int[] shown;
 
-  private RankingText(Ranked ranked, Optional<ParetoFront> front, PrintWriter out) {
+  private RankingText(
+      Ranked ranked, List<RankedCandidate> listed, Optional<ParetoFront> front, PrintWriter out) {
     this.ranked = ranked;
+    this.listed = listed;
     this.front = front;
     this.out = out;
     criteria = ranked.ranking().model().criteria();
     shown = IntStream.range(0, criteria.size()).filter(c -> criteria.get(c).counts()).toArray();
   }
 
-  static void print(Ranked ranked, Optional<ParetoFront> front, PrintWriter out) {
-    RankingText text = new RankingText(ranked, front, out);
+  static void print(
+      Ranked ranked, List<RankedCandidate> listed, Optional<ParetoFront> front, PrintWriter out) {
+    RankingText text = new RankingText(ranked, listed, front, out);
     text.head();
     if (ranked.best().isEmpty()) {
       HindrancesText.print(ranked, out);
@@ -46,6 +50,7 @@ final class RankingText {
     text.table();
     text.baseline();
     text.front();
+    ProposalText.print(ranked, out);
     out.println();
     out.println("Screening estimates; explain shows the formula and the test behind each figure.");
   }
@@ -124,15 +129,20 @@ final class RankingText {
   }
 
   private void table() {
+    if (!listed.equals(ranked.best())) {
+      out.println(
+          "The best of each kind of barrier, printing and sealant (--list all for the rest):");
+      out.println();
+    }
     List<String> header = new ArrayList<>(List.of("rank", "value"));
     for (int c : shown) {
       header.add(CriterionText.shortName(criteria.get(c)));
     }
     List<List<String>> rows = new ArrayList<>();
     List<String> structures = new ArrayList<>();
-    for (RankedCandidate candidate : ranked.best()) {
+    for (RankedCandidate candidate : listed) {
       Structure structure = ranked.structure(candidate.path());
-      rows.add(row(Integer.toString(rows.size() + 1), candidate.valuation()));
+      rows.add(row(RankText.of(ranked, candidate), candidate.valuation()));
       structures.add(structure.toString());
     }
     rows.add(row("today", ranked.baseline().valuation()));

@@ -3,6 +3,8 @@ package plyworth.workbench.ranking;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.LongFunction;
+import java.util.function.Supplier;
 import plyworth.shared.study.Limit;
 import plyworth.workbench.engine.table.CandidateTable;
 import plyworth.workbench.engine.table.Chunk;
@@ -63,8 +65,17 @@ public final class Ranker implements ExactRanker {
    */
   @Override
   public synchronized Ranking refine(ValueModel model, int k) {
+    return refined(model, () -> new BestK(k));
+  }
+
+  @Override
+  public synchronized Ranking bestOfEach(ValueModel model, int k, LongFunction<?> kind) {
+    return refined(model, () -> new BestOfEach(k, kind));
+  }
+
+  private Ranking refined(ValueModel model, Supplier<Shortlist> empty) {
     prepare(model);
-    Refinement refinement = new Refinement(model, k, exact);
+    Refinement refinement = new Refinement(model, empty, exact);
     new TableScan(table, groups, bounds, model).run(groups.counts().open() > 0, refinement);
     return ranking(model, refinement.finish(), refinement.refined());
   }
@@ -103,7 +114,7 @@ public final class Ranker implements ExactRanker {
     }
   }
 
-  private Ranking ranking(ValueModel model, BestK best, Map<Long, Valuation> refined) {
+  private Ranking ranking(ValueModel model, Shortlist best, Map<Long, Valuation> refined) {
     List<RankedCandidate> candidates =
         best.sorted().stream()
             .map(

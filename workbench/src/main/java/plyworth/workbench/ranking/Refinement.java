@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 
 /**
  * Finds the best when some figures are only bounded: candidates are scored in full in the order of
@@ -13,16 +14,21 @@ final class Refinement implements TableScan.Visitor {
 
   private final ValueModel model;
   private final ExactScores exact;
-  private final BestK certain;
-  private final BestK best;
-  private final List<BestK.Entry> pending = new ArrayList<>();
+  private final Shortlist certain;
+  private final Shortlist best;
+  private final List<Shortlist.Entry> pending = new ArrayList<>();
   private final Map<Long, Valuation> refined = new HashMap<>();
 
-  Refinement(ValueModel model, int k, ExactScores exact) {
+  /**
+   * Nothing found yet.
+   *
+   * @param empty makes an empty list of what is looked for
+   */
+  Refinement(ValueModel model, Supplier<Shortlist> empty, ExactScores exact) {
     this.model = model;
     this.exact = exact;
-    certain = new BestK(k);
-    best = new BestK(k);
+    certain = empty.get();
+    best = empty.get();
   }
 
   @Override
@@ -38,14 +44,14 @@ final class Refinement implements TableScan.Visitor {
     if (group == Group.RANKED && worst == highest) {
       best.offer(worst, path);
     } else if (certain.admits(highest, path)) {
-      pending.add(new BestK.Entry(highest, path));
+      pending.add(new Shortlist.Entry(highest, path));
     }
   }
 
   /** Scores what is needed. */
-  BestK finish() {
-    pending.sort(BestK.ORDER);
-    for (BestK.Entry entry : pending) {
+  Shortlist finish() {
+    pending.sort(Shortlist.ORDER);
+    for (Shortlist.Entry entry : pending) {
       if (!best.admits(entry.value(), entry.path())) {
         break;
       }

@@ -1,6 +1,7 @@
 package plyworth.workbench.ranking;
 
 import java.util.List;
+import java.util.function.Supplier;
 import plyworth.shared.study.Limit;
 import plyworth.workbench.engine.search.Goal;
 import plyworth.workbench.engine.table.Chunk;
@@ -20,10 +21,10 @@ final class SearchGoal implements Goal {
   private final ValueModel model;
   private final Refinement refinement;
 
-  SearchGoal(ValueModel model, int k, ExactScores exact) {
+  SearchGoal(ValueModel model, Supplier<Shortlist> empty, ExactScores exact) {
     this.model = model;
     this.exact = exact;
-    refinement = new Refinement(model, k, exact);
+    refinement = new Refinement(model, empty, exact);
     checks = LimitCheck.of(model);
     weighed = Weights.counting(model);
     curves =

@@ -1,5 +1,7 @@
 package plyworth.workbench.ranking;
 
+import java.util.function.LongFunction;
+import java.util.function.Supplier;
 import plyworth.workbench.engine.search.BoundedSearch;
 import plyworth.workbench.engine.search.SearchEffort;
 import plyworth.workbench.engine.search.SearchSettings;
@@ -39,7 +41,16 @@ public final class SearchRanker implements ExactRanker {
 
   @Override
   public Ranking refine(ValueModel model, int k) {
-    SearchGoal goal = new SearchGoal(model, k, exact);
+    return search(model, () -> new BestK(k));
+  }
+
+  @Override
+  public Ranking bestOfEach(ValueModel model, int k, LongFunction<?> kind) {
+    return search(model, () -> new BestOfEach(k, kind));
+  }
+
+  private Ranking search(ValueModel model, Supplier<Shortlist> empty) {
+    SearchGoal goal = new SearchGoal(model, empty, exact);
     SearchEffort effort = BoundedSearch.run(tabulation, goal, progress, settings);
     return Ranking.searched(model, goal.best(), effort);
   }

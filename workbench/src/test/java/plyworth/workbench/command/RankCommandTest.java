@@ -44,6 +44,8 @@ class RankCommandTest {
             "counts",
             "search",
             "candidates",
+            "bestOfEachKind",
+            "proposal",
             "baseline");
     assertThat(run.text("format")).isEqualTo("plyworth rank");
     assertThat(run.number("version")).isEqualTo(1);
@@ -65,6 +67,26 @@ class RankCommandTest {
             "findings");
     assertThat(run.keys("baseline", "findings", 0))
         .containsExactly("plugin", "level", "rule", "text", "source");
+  }
+
+  @Test
+  void theTableListsTheBestOfEachKindUnlessAllAreAskedFor() {
+    String kinds = CommandLineRun.of("rank", study, "--top", 5).out();
+    String all = CommandLineRun.of("rank", study, "--top", 5, "--list", "all").out();
+    assertThat(kinds).contains("The best of each kind of barrier, printing and sealant");
+    assertThat(all).doesNotContain("best of each kind").contains("\n    2  ");
+    assertThat(kinds).contains("Proposal", "to trial, value", "fallback");
+  }
+
+  @Test
+  void jsonHasTheBestOfEachKindAndTheProposalBesideTheCandidates() {
+    CommandLineRun run = CommandLineRun.of("rank", study, "--format", "json", "--top", 5);
+    assertThat(run.keys("bestOfEachKind", 0))
+        .containsExactly("barrier", "printing", "sealant", "rank", "path", "structure", "value");
+    assertThat(run.text("bestOfEachKind", 0, "structure"))
+        .isEqualTo(run.text("candidates", 0, "structure"))
+        .isEqualTo(run.text("proposal", "trials", 0, "structure"));
+    assertThat(run.text("proposal", "trials", 0, "reason")).isEqualTo("leads");
   }
 
   @Test

@@ -106,8 +106,8 @@ record Findings(Case scored, Judge judge, Brief brief) {
       warn(
           all,
           "fibre-stream-blocked",
-          "common practice; recyclers’ guidance table for PE film, name withheld and the recyclability table of the French committee on composite paper packaging"
-              + " recyclability table");
+          "common practice; recyclers’ guidance table for PE film, name withheld; recyclability table"
+              + " of the French committee on composite paper packaging");
     }
     if (scored.of(Measure.POLYMER_SIDES) >= 2) {
       warn(

@@ -1,0 +1,58 @@
+package plyworth.workbench.ranking;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.function.LongFunction;
+
+/** The best candidate of each kind, of the best few kinds. */
+final class BestOfEach implements Shortlist {
+
+  private final int k;
+  private final LongFunction<?> kind;
+  private final Map<Object, Entry> byKind = new HashMap<>();
+  private final TreeSet<Entry> bestFirst = new TreeSet<>(ORDER);
+
+  /**
+   * None yet.
+   *
+   * @param k how many kinds, at least one
+   * @param kind the kind of a path; kinds are compared by {@code equals}
+   */
+  BestOfEach(int k, LongFunction<?> kind) {
+    this.k = k;
+    this.kind = kind;
+  }
+
+  @Override
+  public boolean admits(double value, long path) {
+    return byKind.size() < k || ORDER.compare(new Entry(value, path), bestFirst.last()) < 0;
+  }
+
+  @Override
+  public void offer(double value, long path) {
+    if (!admits(value, path)) {
+      return;
+    }
+    Entry entry = new Entry(value, path);
+    Object own = kind.apply(path);
+    Entry former = byKind.get(own);
+    if (former != null && ORDER.compare(former, entry) < 0) {
+      return;
+    }
+    if (former != null) {
+      bestFirst.remove(former);
+    }
+    byKind.put(own, entry);
+    bestFirst.add(entry);
+    if (bestFirst.size() > k) {
+      byKind.remove(kind.apply(bestFirst.pollLast().path()));
+    }
+  }
+
+  @Override
+  public List<Entry> sorted() {
+    return List.copyOf(bestFirst);
+  }
+}

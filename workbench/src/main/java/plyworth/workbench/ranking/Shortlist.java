@@ -1,0 +1,24 @@
+package plyworth.workbench.ranking;
+
+import java.util.Comparator;
+import java.util.List;
+
+/** The best few of many: higher value first, on equal values the lower path number. */
+interface Shortlist {
+
+  /** One of them. */
+  record Entry(double value, long path) {}
+
+  /** Best first. */
+  Comparator<Entry> ORDER =
+      Comparator.comparingDouble(Entry::value).reversed().thenComparingLong(Entry::path);
+
+  /** Whether any candidate from {@code path} on with at most this value might be among them. */
+  boolean admits(double value, long path);
+
+  /** Takes a candidate in if it is among them. */
+  void offer(double value, long path);
+
+  /** All of them, best first. */
+  List<Entry> sorted();
+}
