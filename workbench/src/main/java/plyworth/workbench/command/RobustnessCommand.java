@@ -11,6 +11,7 @@ import plyworth.shared.data.JsonPrint;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.Search;
 import plyworth.workbench.robustness.LeaderStability;
+import plyworth.workbench.robustness.SecondOpinion;
 import plyworth.workbench.robustness.Stakeholders;
 import plyworth.workbench.robustness.WeightInterval;
 
@@ -24,6 +25,9 @@ import plyworth.workbench.robustness.WeightInterval;
 final class RobustnessCommand implements Callable<Integer> {
 
   private static final int MOST = 100;
+
+  /** How many of the best the second opinions order. */
+  private static final int COMPARED = 50;
 
   @ParentCommand private Plyworth program;
 
@@ -41,7 +45,11 @@ final class RobustnessCommand implements Callable<Integer> {
   @Mixin private OutputFormat format;
 
   /** What was found out about a ranking. */
-  record Robustness(Ranked ranked, List<WeightInterval> intervals, Stakeholders stakeholders) {}
+  record Robustness(
+      Ranked ranked,
+      List<WeightInterval> intervals,
+      Stakeholders stakeholders,
+      SecondOpinion second) {}
 
   @Override
   public Integer call() {
@@ -55,7 +63,11 @@ final class RobustnessCommand implements Callable<Integer> {
                 run.ranked(working, 2, Optional.of(Search.TABLE), ProgressText.on(program.err())));
     StudyRun.warn(ranked, program.err());
     Robustness found =
-        new Robustness(ranked, LeaderStability.of(ranked), Stakeholders.of(ranked, top));
+        new Robustness(
+            ranked,
+            LeaderStability.of(ranked),
+            Stakeholders.of(ranked, top),
+            SecondOpinion.of(ranked, COMPARED));
     if (format.json()) {
       program.out().print(JsonPrint.text(RobustnessJson.of(found)));
     } else {

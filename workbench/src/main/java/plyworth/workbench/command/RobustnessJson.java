@@ -35,6 +35,7 @@ final class RobustnessJson {
     }
     root.put("stability", Json.of(stability));
     root.put("stakeholders", json.stakeholders(found.stakeholders()));
+    root.put("secondOpinions", SecondOpinionJson.of(found.ranked(), found.second()));
     return Json.of(root);
   }
 

@@ -32,6 +32,7 @@ final class RobustnessText {
       text.leader();
       text.stability();
       StakeholdersText.print(ranked, found.stakeholders(), out);
+      SecondOpinionText.print(ranked, found.second(), out);
     }
     out.println();
     out.println(

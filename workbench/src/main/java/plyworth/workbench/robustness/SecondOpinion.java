@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.ranking.RankedCandidate;
 import plyworth.workbench.ranking.Valuation;
+import plyworth.workbench.ranking.ValueModel;
 import plyworth.workbench.ranking.Weighed;
 
 /**
@@ -62,13 +63,18 @@ public record SecondOpinion(List<RankedCandidate> candidates, List<Opinion> opin
     opinions = List.copyOf(opinions);
   }
 
-  /** Of the best candidates of a ranking; no opinions on fewer than two. */
-  public static SecondOpinion of(Ranked ranked) {
-    List<Weighed> criteria = ranked.ranking().model().criteria();
+  /**
+   * Of the best candidates of a ranking; no opinions on fewer than two.
+   *
+   * @param depth how many of the best to compare
+   */
+  public static SecondOpinion of(Ranked ranked, int depth) {
+    ValueModel model = ranked.ranking().model();
+    List<Weighed> criteria = model.criteria();
     int[] counting =
         IntStream.range(0, criteria.size()).filter(c -> criteria.get(c).counts()).toArray();
     double[] weights = IntStream.of(counting).mapToDouble(c -> criteria.get(c).weight()).toArray();
-    return of(ranked.best(), counting, weights);
+    return of(ranked.ranker().refine(model, depth).best(), counting, weights);
   }
 
   /**

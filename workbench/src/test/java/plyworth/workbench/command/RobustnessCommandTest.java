@@ -25,7 +25,14 @@ class RobustnessCommandTest {
     assertThat(run.code()).isZero();
     assertThat(run.keys())
         .containsExactly(
-            "format", "version", "study", "weighting", "leaders", "stability", "stakeholders");
+            "format",
+            "version",
+            "study",
+            "weighting",
+            "leaders",
+            "stability",
+            "stakeholders",
+            "secondOpinions");
     assertThat(run.keys("leaders", 0)).containsExactly("structure", "value", "valueHigh");
     assertThat(run.keys("stability", "barrier/margin"))
         .startsWith("weight", "from", "to")
@@ -37,6 +44,18 @@ class RobustnessCommandTest {
         .containsExactly("structure", "mostLost", "views");
     assertThat(run.keys("stakeholders", "candidates", 0, "views", 0))
         .containsExactly("weighting", "rank", "value");
+  }
+
+  @Test
+  void secondOpinionsSayWhomTheyPutFirstAndHowFarTheyAgree() {
+    CommandLineRun run = CommandLineRun.of("robustness", study, "--format", "json");
+    assertThat(run.text("secondOpinions", 0, "method")).isEqualTo("topsis");
+    assertThat(run.text("secondOpinions", 1, "method")).isEqualTo("promethee-ii");
+    assertThat(run.keys("secondOpinions", 1))
+        .containsExactly("method", "compared", "correlation", "leader", "ranks");
+    assertThat(run.number("secondOpinions", 1, "correlation")).isBetween(-1.0, 1.0);
+    assertThat(CommandLineRun.of("robustness", study).out())
+        .contains("Second opinions on the best 50", "TOPSIS", "PROMETHEE II", "turn two others");
   }
 
   private CommandLineRun costLed(String command) {
