@@ -51,8 +51,11 @@ public record Proposal(List<Pick> trials, Optional<Pick> fallback) {
     trials = List.copyOf(trials);
   }
 
-  /** Proposes from all candidates of a ranking. */
+  /** Proposes from all candidates of a ranking; nothing where no criterion counts. */
   public static Proposal of(Ranked ranked) {
+    if (!ranked.ranking().model().weighted()) {
+      return new Proposal(List.of(), Optional.empty());
+    }
     StructureKinds kinds = ranked.kinds();
     List<RankedCandidate> byBarrier = ranked.bestOfEach(BARRIERS, kinds::barrier);
     List<Pick> trials = new ArrayList<>();
