@@ -2,6 +2,7 @@ package plyworth.workbench.analysis;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.function.Function;
 import plyworth.shared.structure.Structure;
 import plyworth.shared.study.Study;
@@ -135,6 +136,15 @@ public record Ranked(
   public List<RankedCandidate> bestOfEach(int k, Function<Structure, ?> kind) {
     Ranking found = ranker.bestOfEach(ranking.model(), k, path -> kind.apply(structure(path)));
     return inFull(found, exact);
+  }
+
+  /** The rank of a candidate among all; empty where it was not counted. */
+  OptionalLong rankOf(RankedCandidate candidate) {
+    int place = best.indexOf(candidate);
+    if (place >= 0) {
+      return OptionalLong.of(place + 1);
+    }
+    return ranking.isCounted() ? ranking.rankOf(candidate.path()) : OptionalLong.empty();
   }
 
   /** Tells of which kind a structure is. */

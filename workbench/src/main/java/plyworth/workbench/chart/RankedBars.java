@@ -3,6 +3,7 @@ package plyworth.workbench.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -10,17 +11,17 @@ import plyworth.shared.material.Material;
 import plyworth.shared.material.MaterialLibrary;
 import plyworth.shared.structure.Layer;
 import plyworth.shared.structure.Structure;
+import plyworth.workbench.analysis.BestList;
 import plyworth.workbench.analysis.Labels;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.host.BoundCriterion;
 import plyworth.workbench.host.BoundPlugins;
 import plyworth.workbench.host.Sentences;
 import plyworth.workbench.ranking.Group;
-import plyworth.workbench.ranking.RankedCandidate;
 import plyworth.workbench.ranking.Valuation;
 import plyworth.workbench.ranking.Weighed;
 
-/** Makes {@link RankingBars} of a ranked study: the baseline, then the best candidates. */
+/** Makes {@link RankingBars} of a ranked study: the baseline, then candidates, best first. */
 public final class RankedBars {
 
   private final Ranked ranked;
@@ -36,39 +37,48 @@ public final class RankedBars {
     counting = IntStream.range(0, criteria.size()).filter(c -> criteria.get(c).counts()).toArray();
   }
 
-  /** The bars of the baseline and of the best {@code n}. */
-  public static RankingBars of(Ranked ranked, int n, Locale locale) {
-    return new RankedBars(ranked).bars(n, locale);
+  /** The bars of the baseline and of listed candidates, not more than {@code most} of them. */
+  public static RankingBars of(Ranked ranked, BestList listed, int most, Locale locale) {
+    return new RankedBars(ranked).bars(listed, most, locale);
   }
 
-  private RankingBars bars(int n, Locale locale) {
+  private RankingBars bars(BestList listed, int most, Locale locale) {
     List<RankingBars.Bar> bars = new ArrayList<>();
     bars.add(baseline());
-    List<RankedCandidate> best = ranked.best().subList(0, Math.min(n, ranked.best().size()));
-    for (RankedCandidate candidate : best) {
-      bars.add(
-          bar(
-              Integer.toString(bars.size()),
-              ranked.structure(candidate.path()),
-              candidate.valuation(),
-              RankingBars.Standing.RANKED));
+    for (BestList.Entry entry : listed.entries()) {
+      if (bars.size() <= most) {
+        bars.add(
+            bar(
+                name(entry.rank(), bars.size()),
+                ranked.structure(entry.candidate().path()),
+                entry.candidate().valuation(),
+                RankingBars.Standing.RANKED));
+      }
     }
-    return new RankingBars(ranked.study().title(), note(best.size()), names(locale), bars);
+    String note = note(bars.size() - 1, listed.eachKind());
+    return new RankingBars(ranked.study().title(), note, names(locale), bars);
   }
 
-  private String note(int shown) {
+  /** The rank; where it is not known, the place in the list, in brackets. */
+  private static String name(OptionalLong rank, int place) {
+    return rank.isPresent() ? Long.toString(rank.getAsLong()) : "(" + place + ")";
+  }
+
+  private String note(int shown, boolean eachKind) {
     if (shown == 0) {
       return "No candidate is ranked: every one is blocked, excluded or cannot be judged";
     }
+    String shownOf = eachKind ? "The best of each of %d kinds, of %,d %s" : "The best %d of %,d %s";
     String best =
         ranked.ranking().isCounted()
             ? String.format(
-                Locale.ROOT, "The best %d of %,d ranked", shown, ranked.ranking().counts().ranked())
+                Locale.ROOT, shownOf, shown, ranked.ranking().counts().ranked(), "ranked")
             : String.format(
                 Locale.ROOT,
-                "The best %d of %,d candidates",
+                shownOf,
                 shown,
-                ranked.scored().compiled().paths().count());
+                ranked.scored().compiled().paths().count(),
+                "candidates");
     String weighting = ", weighting \"" + ranked.study().weighting() + "\"";
     return ranked.ranking().complete()
         ? best + weighting

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import picocli.CommandLine.Option;
+import plyworth.workbench.analysis.BestList;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.chart.ChartFile;
 import plyworth.workbench.chart.ChartTheme;
@@ -43,12 +44,14 @@ final class ChartOption {
     }
   }
 
+  /** Whether a chart is asked for. */
+  boolean asked() {
+    return file != null;
+  }
+
   /** Writes the chart. */
-  void write(Ranked ranked, int top) {
-    if (file == null) {
-      return;
-    }
-    RankingBars bars = RankedBars.of(ranked, Math.min(top, MOST_BARS), Locale.ENGLISH);
+  void write(Ranked ranked, BestList listed) {
+    RankingBars bars = RankedBars.of(ranked, listed, MOST_BARS, Locale.ENGLISH);
     int height = 140 + 34 * bars.bars().size();
     try {
       ChartFile.write(RankingChart.of(bars, ChartTheme.PAPER), WIDTH, height, file);

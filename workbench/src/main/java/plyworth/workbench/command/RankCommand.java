@@ -1,7 +1,6 @@
 package plyworth.workbench.command;
 
 import java.io.PrintWriter;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -9,10 +8,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import plyworth.shared.data.JsonPrint;
+import plyworth.workbench.analysis.BestList;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.Search;
 import plyworth.workbench.ranking.ParetoFront;
-import plyworth.workbench.ranking.RankedCandidate;
 
 /** Ranks every candidate of a study. */
 @Command(name = "rank", description = "Ranks every candidate of a study.")
@@ -60,7 +59,7 @@ final class RankCommand implements Callable<Integer> {
       paramLabel = "WHICH",
       defaultValue = "kinds",
       description = {
-        "What the table lists: kinds (the best of each kind of barrier, printing and sealant) or all"
+        "What table and chart list: kinds (the best of each kind of barrier, printing and sealant) or all"
             + " (the best, however alike); ${DEFAULT-VALUE} by default. JSON has both, CSV all."
       })
   private Listing listing;
@@ -99,7 +98,9 @@ final class RankCommand implements Callable<Integer> {
       throw new WrongInput(NO_FRONT);
     }
     StudyRun.warn(ranked, program.err());
-    chart.write(ranked, top);
+    if (chart.asked()) {
+      chart.write(ranked, listed(ranked));
+    }
     print(ranked);
     if (timing) {
       TimingText.print(ranked, format == Format.TABLE ? program.out() : program.err());
@@ -107,12 +108,8 @@ final class RankCommand implements Callable<Integer> {
     return Failures.DONE;
   }
 
-  private List<RankedCandidate> listed(Ranked ranked) {
-    return listing == Listing.KINDS ? kinds(ranked) : ranked.best();
-  }
-
-  private List<RankedCandidate> kinds(Ranked ranked) {
-    return ranked.bestOfEach(top, ranked.kinds()::of);
+  private BestList listed(Ranked ranked) {
+    return listing == Listing.KINDS ? BestList.kinds(ranked, top) : BestList.all(ranked, top);
   }
 
   private void print(Ranked ranked) {
@@ -120,7 +117,8 @@ final class RankCommand implements Callable<Integer> {
     Optional<ParetoFront> found = front ? ranked.front(MOST_ON_FRONT) : Optional.empty();
     switch (format) {
       case TABLE -> RankingText.print(ranked, listed(ranked), found, out);
-      case JSON -> out.print(JsonPrint.text(RankingJson.of(ranked, kinds(ranked), found)));
+      case JSON ->
+          out.print(JsonPrint.text(RankingJson.of(ranked, BestList.kinds(ranked, top), found)));
       case CSV -> RankingCsv.print(ranked, out);
     }
     out.flush();

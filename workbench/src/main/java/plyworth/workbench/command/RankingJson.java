@@ -9,6 +9,7 @@ import java.util.OptionalLong;
 import plyworth.shared.data.Choice;
 import plyworth.shared.data.Json;
 import plyworth.shared.structure.Structure;
+import plyworth.workbench.analysis.BestList;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.Search;
 import plyworth.workbench.analysis.StructureKind;
@@ -25,7 +26,7 @@ final class RankingJson {
 
   private RankingJson() {}
 
-  static Json of(Ranked ranked, List<RankedCandidate> kinds, Optional<ParetoFront> front) {
+  static Json of(Ranked ranked, BestList kinds, Optional<ParetoFront> front) {
     Map<String, Json> root = new LinkedHashMap<>();
     root.put("format", Json.of("plyworth rank"));
     root.put("version", Json.of(1));
@@ -38,7 +39,8 @@ final class RankingJson {
       candidates.add(candidate(ranked, candidates.size() + 1, candidate));
     }
     root.put("candidates", Json.of(candidates));
-    root.put("bestOfEachKind", Json.of(kinds.stream().map(c -> ofKind(ranked, c)).toList()));
+    root.put(
+        "bestOfEachKind", Json.of(kinds.entries().stream().map(e -> ofKind(ranked, e)).toList()));
     root.put("proposal", ProposalJson.of(ranked));
     front.ifPresent(found -> root.put("paretoFront", front(ranked, found)));
     root.put("baseline", SheetJson.body(ranked, ranked.baseline()));
@@ -99,10 +101,11 @@ final class RankingJson {
     return Json.of(entries);
   }
 
-  private static Json ofKind(Ranked ranked, RankedCandidate candidate) {
+  private static Json ofKind(Ranked ranked, BestList.Entry entry) {
+    RankedCandidate candidate = entry.candidate();
     Structure structure = ranked.structure(candidate.path());
     StructureKind kind = ranked.kinds().of(structure);
-    OptionalLong rank = RankText.rank(ranked, candidate.path());
+    OptionalLong rank = entry.rank();
     Map<String, Json> entries = new LinkedHashMap<>();
     entries.put("barrier", names(kind.barrier()));
     entries.put("printing", names(kind.printing()));

@@ -5,17 +5,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.stream.IntStream;
 import plyworth.shared.brief.Brief;
 import plyworth.shared.scoring.Finding;
 import plyworth.shared.scoring.Measurement;
 import plyworth.shared.structure.Structure;
+import plyworth.workbench.analysis.BestList;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.Sheet;
 import plyworth.workbench.host.Digits;
 import plyworth.workbench.ranking.GroupCounts;
 import plyworth.workbench.ranking.ParetoFront;
-import plyworth.workbench.ranking.RankedCandidate;
 import plyworth.workbench.ranking.Valuation;
 import plyworth.workbench.ranking.Weighed;
 
@@ -23,14 +24,14 @@ import plyworth.workbench.ranking.Weighed;
 final class RankingText {
 
   private final Ranked ranked;
-  private final List<RankedCandidate> listed;
+  private final BestList listed;
   private final Optional<ParetoFront> front;
   private final PrintWriter out;
   private final List<Weighed> criteria;
   private final int[] shown;
 
   private RankingText(
-      Ranked ranked, List<RankedCandidate> listed, Optional<ParetoFront> front, PrintWriter out) {
+      Ranked ranked, BestList listed, Optional<ParetoFront> front, PrintWriter out) {
     this.ranked = ranked;
     this.listed = listed;
     this.front = front;
@@ -39,8 +40,7 @@ final class RankingText {
     shown = IntStream.range(0, criteria.size()).filter(c -> criteria.get(c).counts()).toArray();
   }
 
-  static void print(
-      Ranked ranked, List<RankedCandidate> listed, Optional<ParetoFront> front, PrintWriter out) {
+  static void print(Ranked ranked, BestList listed, Optional<ParetoFront> front, PrintWriter out) {
     RankingText text = new RankingText(ranked, listed, front, out);
     text.head();
     if (ranked.best().isEmpty()) {
@@ -129,7 +129,7 @@ final class RankingText {
   }
 
   private void table() {
-    if (!listed.equals(ranked.best())) {
+    if (listed.eachKind()) {
       out.println(
           "The best of each kind of barrier, printing and sealant (--list all for the rest):");
       out.println();
@@ -140,14 +140,18 @@ final class RankingText {
     }
     List<List<String>> rows = new ArrayList<>();
     List<String> structures = new ArrayList<>();
-    for (RankedCandidate candidate : listed) {
-      Structure structure = ranked.structure(candidate.path());
-      rows.add(row(RankText.of(ranked, candidate), candidate.valuation()));
+    for (BestList.Entry entry : listed.entries()) {
+      Structure structure = ranked.structure(entry.candidate().path());
+      rows.add(row(rank(entry.rank()), entry.candidate().valuation()));
       structures.add(structure.toString());
     }
     rows.add(row("today", ranked.baseline().valuation()));
     structures.add(ranked.baseline().structure().toString());
     TextColumns.print(out, header, rows, structures);
+  }
+
+  private static String rank(OptionalLong rank) {
+    return rank.isPresent() ? String.format(Locale.ROOT, "%,d", rank.getAsLong()) : "–";
   }
 
   private List<String> row(String rank, Valuation valuation) {

@@ -25,6 +25,7 @@ import org.jfree.chart.entity.CategoryItemEntity;
 import org.jfree.chart.entity.CategoryLabelEntity;
 import org.jfree.chart.entity.ChartEntity;
 import plyworth.shared.structure.Structure;
+import plyworth.workbench.analysis.BestList;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.chart.RankedBars;
 import plyworth.workbench.chart.RankingBars;
@@ -33,7 +34,7 @@ import plyworth.workbench.chart.RankingChart;
 /** The ranking chart. A click or the arrow keys select a candidate. */
 final class ChartView implements View {
 
-  private static final int BARS = 10;
+  private static final int BARS = Pipeline.KINDS;
   private static final int ROW_HEIGHT = 56;
   private static final int FRAME_HEIGHT = 170;
   private static final int FOCUS_WIDTH = 2;
@@ -44,6 +45,7 @@ final class ChartView implements View {
   private final JPanel panel = new JPanel(cards);
   private Session session;
   private Ranked shown;
+  private BestList listed;
   private RankingBars bars;
   private Optional<String> marked = Optional.empty();
 
@@ -115,11 +117,11 @@ final class ChartView implements View {
     return bars.bars().stream().map(RankingBars.Bar::name).toList().indexOf(name);
   }
 
-  /** Today's structure stands first, then the best. */
+  /** Today's structure stands first, then those listed. */
   private Structure structure(int bar) {
     return bar == 0
         ? shown.baseline().structure()
-        : shown.structure(shown.best().get(bar - 1).path());
+        : shown.structure(listed.entries().get(bar - 1).candidate().path());
   }
 
   private void select(int bar) {
@@ -140,10 +142,11 @@ final class ChartView implements View {
       cards.show(panel, "empty");
     } else {
       boolean first = shown == null;
-      boolean other = ranked != shown;
+      boolean other = ranked != shown || listed.eachKind() != now.eachKind();
       shown = ranked;
+      listed = now.listed();
       if (other) {
-        bars = RankedBars.of(ranked, BARS, Locale.ENGLISH);
+        bars = RankedBars.of(ranked, listed, BARS, Locale.ENGLISH);
       }
       Optional<String> mark = marked.filter(this::isSelected).or(this::selectedBar);
       if (other || !mark.equals(marked)) {

@@ -24,6 +24,8 @@ final class Commands {
   private final Command quit;
   private final Command undo;
   private final Command redo;
+  private final Command eachKind;
+  private final Command all;
   private final Command light;
   private final Command dark;
   private final List<Command> places;
@@ -41,6 +43,8 @@ final class Commands {
     stop = Command.of("action.stop", menu(KeyEvent.VK_PERIOD, 0), session::stop);
     again =
         Command.of("action.again", KeyStroke.getKeyStroke(KeyEvent.VK_F5, 0), session::scoreAgain);
+    eachKind = Command.of("action.each-kind", menu(KeyEvent.VK_K, 0), () -> session.list(true));
+    all = Command.of("action.all", menu(KeyEvent.VK_L, 0), () -> session.list(false));
     light = Command.of("action.light", null, () -> frame.dress(Appearance.LIGHT));
     dark = Command.of("action.dark", null, () -> frame.dress(Appearance.DARK));
     places = frame.places().stream().map(Commands::place).toList();
@@ -72,6 +76,8 @@ final class Commands {
     saveAs.setEnabled(history.isPresent());
     stop.setEnabled(session.scoring());
     again.setEnabled(history.isPresent() && !session.scoring());
+    eachKind.putValue(Action.SELECTED_KEY, session.eachKind());
+    all.putValue(Action.SELECTED_KEY, !session.eachKind());
   }
 
   /** Ticks what is worn. */
@@ -84,17 +90,24 @@ final class Commands {
     JMenuBar bar = new JMenuBar();
     bar.add(menu("menu.file", List.of(open, save, saveAs, quit)));
     bar.add(menu("menu.edit", List.of(undo, redo)));
-    bar.add(menu("menu.ranking", List.of(stop, again)));
+    JMenu ranking = menu("menu.ranking", List.of(stop, again));
+    oneOf(ranking, List.of(eachKind, all));
+    bar.add(ranking);
     JMenu view = menu("menu.view", places);
-    view.addSeparator();
-    ButtonGroup appearances = new ButtonGroup();
-    for (Command command : List.of(light, dark)) {
-      JRadioButtonMenuItem item = command.named(new JRadioButtonMenuItem(command), "menu:");
-      appearances.add(item);
-      view.add(item);
-    }
+    oneOf(view, List.of(light, dark));
     bar.add(view);
     return bar;
+  }
+
+  /** Adds commands of which one at a time holds. */
+  private static void oneOf(JMenu menu, List<Command> commands) {
+    menu.addSeparator();
+    ButtonGroup group = new ButtonGroup();
+    for (Command command : commands) {
+      JRadioButtonMenuItem item = command.named(new JRadioButtonMenuItem(command), "menu:");
+      group.add(item);
+      menu.add(item);
+    }
   }
 
   private static JMenu menu(String key, List<Command> commands) {

@@ -6,6 +6,7 @@ import java.util.function.BiConsumer;
 import java.util.function.BooleanSupplier;
 import javax.swing.SwingUtilities;
 import plyworth.shared.study.Study;
+import plyworth.workbench.analysis.BestList;
 import plyworth.workbench.analysis.Compiled;
 import plyworth.workbench.analysis.Prepared;
 import plyworth.workbench.analysis.Ranked;
@@ -19,13 +20,22 @@ final class Pipeline {
   /** How many of the best are listed. */
   static final int LISTED = 200;
 
+  /** How many kinds are listed. */
+  static final int KINDS = 10;
+
   /**
    * What comes out.
    *
    * @param ranked the ranking
+   * @param kinds the best of each kind
    * @param optionCounts candidates that use each option, by position
    */
-  record Result(Ranked ranked, List<List<BigInteger>> optionCounts) {}
+  record Result(Ranked ranked, BestList kinds, List<List<BigInteger>> optionCounts) {
+
+    static Result of(Ranked ranked, List<List<BigInteger>> optionCounts) {
+      return new Result(ranked, BestList.kinds(ranked, KINDS), optionCounts);
+    }
+  }
 
   /** How far the work is. */
   record Stage(String text, double share) {}
@@ -62,7 +72,7 @@ final class Pipeline {
     Compiled compiled = Compiled.of(Prepared.of(study, catalog), stale);
     Scored scored = Scored.of(compiled, progress(stale));
     tell(new Stage(Words.of("status.ranking"), -1));
-    return new Result(Ranked.of(scored, LISTED), compiled.graph().optionCounts());
+    return Result.of(Ranked.of(scored, LISTED), compiled.graph().optionCounts());
   }
 
   private Progress progress(BooleanSupplier stale) {

@@ -11,6 +11,7 @@ import plyworth.shared.store.StudyFile;
 import plyworth.shared.structure.Structure;
 import plyworth.shared.study.Study;
 import plyworth.shared.study.Weighting;
+import plyworth.workbench.analysis.BestList;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.References;
 import plyworth.workbench.host.PluginCatalog;
@@ -31,6 +32,8 @@ final class Session {
   private StudyHistory history;
   private List<References.Dangling> dangling = List.of();
   private Ranked ranked;
+  private BestList kinds;
+  private boolean eachKind = true;
   private List<List<BigInteger>> optionCounts = List.of();
   private Pipeline running;
   private Path reading;
@@ -182,8 +185,8 @@ final class Session {
   private void rankAgain(Study study) {
     Ranked before = ranked;
     scoring.run(
-        stale -> before.again(study, Pipeline.LISTED),
-        result -> show(result, optionCounts),
+        stale -> Pipeline.Result.of(before.again(study, Pipeline.LISTED), optionCounts),
+        this::show,
         this::fail);
   }
 
@@ -195,7 +198,7 @@ final class Session {
         stale -> pipeline.run(installed, stale),
         result -> {
           running = null;
-          show(result.ranked(), result.optionCounts());
+          show(result);
           if (pipeline.study() != history.current()) {
             refresh();
           }
@@ -210,16 +213,17 @@ final class Session {
     }
   }
 
-  private void show(Ranked result, List<List<BigInteger>> counts) {
-    ranked = result;
-    optionCounts = counts;
+  private void show(Pipeline.Result result) {
+    ranked = result.ranked();
+    kinds = result.kinds();
+    optionCounts = result.optionCounts();
     stage = null;
-    message = StatusText.of(result);
+    message = StatusText.of(ranked);
     Structure first =
-        result.best().isEmpty()
-            ? result.baseline().structure()
-            : result.structure(result.best().get(0).path());
-    selection.select(result, selection.structure().orElse(first));
+        ranked.best().isEmpty()
+            ? ranked.baseline().structure()
+            : ranked.structure(ranked.best().get(0).path());
+    selection.select(ranked, selection.structure().orElse(first));
     changed();
   }
 
@@ -260,6 +264,22 @@ final class Session {
 
   Optional<Ranked> ranked() {
     return Optional.ofNullable(ranked);
+  }
+
+  /** What is shown of the ranking first; there when {@link #ranked} is. */
+  BestList listed() {
+    return eachKind ? kinds : BestList.all(ranked, Pipeline.KINDS);
+  }
+
+  /** Whether the best of each kind alone are listed. */
+  boolean eachKind() {
+    return eachKind;
+  }
+
+  /** Lists the best of each kind alone, or the best however alike. */
+  void list(boolean eachKindAlone) {
+    eachKind = eachKindAlone;
+    changed();
   }
 
   /** Candidates that use each option, by position. */

@@ -7,13 +7,15 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import plyworth.workbench.SmallStudy;
+import plyworth.workbench.analysis.BestList;
 import plyworth.workbench.analysis.Ranked;
 
 /** The bars of a ranked study. */
 class RankedBarsTest {
 
   private static final Ranked RANKED = SmallStudy.ranked(SmallStudy.few());
-  private static final RankingBars BARS = RankedBars.of(RANKED, 5, Locale.ENGLISH);
+  private static final RankingBars BARS =
+      RankedBars.of(RANKED, BestList.all(RANKED, 5), 5, Locale.ENGLISH);
 
   @Test
   void todayStandsFirstThenTheBestInOrder() {
@@ -46,5 +48,16 @@ class RankedBarsTest {
   @Test
   void theNoteSaysHowManyAndByWhichWeighting() {
     assertThat(BARS.note()).startsWith("The best 5 of ").endsWith("weighting \"tea room\"");
+  }
+
+  @Test
+  void theBestOfEachKindKeepTheirRankAmongAll() {
+    BestList kinds = BestList.kinds(RANKED, 5);
+    RankingBars bars = RankedBars.of(RANKED, kinds, 5, Locale.ENGLISH);
+    assertThat(bars.note()).startsWith("The best of each of 5 kinds, of ");
+    List<Integer> ranks =
+        bars.bars().subList(1, 6).stream().map(bar -> Integer.valueOf(bar.name())).toList();
+    assertThat(ranks).isSorted().doesNotHaveDuplicates().startsWith(1);
+    assertThat(ranks.get(4)).isGreaterThan(5);
   }
 }

@@ -18,6 +18,7 @@ import javax.swing.RepaintManager;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import org.jfree.chart.ChartPanel;
+import org.jfree.chart.title.TextTitle;
 import plyworth.workbench.host.PluginCatalog;
 
 /** A real window on a study, with a hand to work it; closing it checks the event thread. */
@@ -106,6 +107,11 @@ final class OpenWindow implements AutoCloseable {
 
   ChartPanel chart() {
     return Screen.get("ranking-chart", ChartPanel.class);
+  }
+
+  /** What stands under the title of the chart. */
+  String chartNote() {
+    return Screen.on(() -> ((TextTitle) chart().getChart().getSubtitle(0)).getText());
   }
 
   /** The structure of a row of the table behind the chart. */

@@ -68,8 +68,21 @@ class WorkbenchWindowTest {
   }
 
   @Test
+  void theChartListsTheBestOfEachKindUntilAllAreAskedFor() {
+    try (OpenWindow window = open()) {
+      assertThat(window.chartNote()).startsWith("The best of each of 10 kinds");
+      window.picture("window-kinds");
+      window.shortcut(KeyEvent.VK_L);
+      Screen.await("all are listed", () -> window.chartNote().startsWith("The best 10 of"));
+      window.shortcut(KeyEvent.VK_K);
+      Screen.await("kinds again", () -> window.chartNote().startsWith("The best of each"));
+    }
+  }
+
+  @Test
   void arrowKeysOnTheChartSelectTheNextAndEverythingFollows() {
     try (OpenWindow window = open()) {
+      window.shortcut(KeyEvent.VK_L);
       window.goTo(1);
       window.hand.key(KeyEvent.VK_DOWN);
       Screen.await("rank 2 is described", () -> window.head().contains("rank 2"));
