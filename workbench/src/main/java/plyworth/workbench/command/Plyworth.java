@@ -12,6 +12,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import plyworth.workbench.analysis.Search;
 import plyworth.workbench.host.PluginCatalog;
+import plyworth.workbench.robustness.Doubt;
 
 /** The program on the command line; without a command it opens the window. */
 @Command(
@@ -102,6 +103,7 @@ public final class Plyworth implements Callable<Integer> {
             .registerConverter(Search.class, text -> Words.choice(text, Search.class))
             .registerConverter(
                 OutputFormat.Format.class, text -> Words.choice(text, OutputFormat.Format.class))
+            .registerConverter(Doubt.class, text -> Words.choice(text, Doubt.class))
             .setExecutionExceptionHandler(Failures::onExecution)
             .setParameterExceptionHandler(Failures::onParameters);
     try {

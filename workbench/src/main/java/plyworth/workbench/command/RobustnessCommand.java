@@ -1,7 +1,9 @@
 package plyworth.workbench.command;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -10,6 +12,9 @@ import picocli.CommandLine.ParentCommand;
 import plyworth.shared.data.JsonPrint;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.Search;
+import plyworth.workbench.host.PluginCatalog;
+import plyworth.workbench.robustness.Acceptability;
+import plyworth.workbench.robustness.Doubt;
 import plyworth.workbench.robustness.LeaderStability;
 import plyworth.workbench.robustness.SecondOpinion;
 import plyworth.workbench.robustness.Stakeholders;
@@ -20,7 +25,8 @@ import plyworth.workbench.robustness.WeightInterval;
     name = "robustness",
     description = {
       "Says how far a ranking can be trusted: how much each weight may move before another"
-          + " candidate leads, and what the weightings of the study make of each other's choices."
+          + " candidate leads, what the weightings of the study make of each other's choices, and how"
+          + " often each candidate comes first while weights and inputs are uncertain."
     })
 final class RobustnessCommand implements Callable<Integer> {
 
@@ -28,6 +34,11 @@ final class RobustnessCommand implements Callable<Integer> {
 
   /** How many of the best the second opinions order. */
   private static final int COMPARED = 50;
+
+  private static final int MOST_DRAWS = 10_000;
+
+  /** Standard error at which a share of first places is known well enough. */
+  private static final double PRECISION = 0.03;
 
   @ParentCommand private Plyworth program;
 
@@ -44,30 +55,53 @@ final class RobustnessCommand implements Callable<Integer> {
 
   @Mixin private OutputFormat format;
 
-  /** What was found out about a ranking. */
+  @Option(
+      names = "--weights",
+      paramLabel = "WHICH",
+      defaultValue = "around",
+      description =
+          "What the draws take to be known of the weights: exact, around (near the weighting), order"
+              + " or any; ${DEFAULT-VALUE} by default.")
+  private Doubt doubt;
+
+  @Option(
+      names = "--draws",
+      paramLabel = "N",
+      defaultValue = "1000",
+      description =
+          "Most draws of weights and inputs, up to 10000; ${DEFAULT-VALUE} by default, 0 for none.")
+  private int draws;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      defaultValue = "1",
+      description = "The draws repeat with the seed, a whole number; ${DEFAULT-VALUE} by default.")
+  private int seed;
+
+  /**
+   * What was found out about a ranking.
+   *
+   * @param acceptability empty when no draws were asked for, or nothing can be ranked
+   */
   record Robustness(
       Ranked ranked,
       List<WeightInterval> intervals,
       Stakeholders stakeholders,
-      SecondOpinion second) {}
+      SecondOpinion second,
+      Optional<Acceptability> acceptability) {}
 
   @Override
   public Integer call() {
     if (top < 1 || top > MOST) {
       throw new WrongInput("--top is " + top + "; it must be 1 to " + MOST);
     }
+    if (draws < 0 || draws > MOST_DRAWS) {
+      throw new WrongInput("--draws is " + draws + "; it must be 0 to " + MOST_DRAWS);
+    }
     StudyRun run = StudyRun.of(program, study);
-    Ranked ranked =
-        run.work(
-            working ->
-                run.ranked(working, 2, Optional.of(Search.TABLE), ProgressText.on(program.err())));
-    StudyRun.warn(ranked, program.err());
-    Robustness found =
-        new Robustness(
-            ranked,
-            LeaderStability.of(ranked),
-            Stakeholders.of(ranked, top),
-            SecondOpinion.of(ranked, COMPARED));
+    Robustness found = run.work(working -> found(run, working));
+    StudyRun.warn(found.ranked(), program.err());
     if (format.json()) {
       program.out().print(JsonPrint.text(RobustnessJson.of(found)));
     } else {
@@ -75,5 +109,29 @@ final class RobustnessCommand implements Callable<Integer> {
     }
     program.out().flush();
     return Failures.DONE;
+  }
+
+  private Robustness found(StudyRun run, PluginCatalog working) {
+    Ranked ranked =
+        run.ranked(working, 2, Optional.of(Search.TABLE), ProgressText.on(program.err()));
+    List<WeightInterval> intervals = LeaderStability.of(ranked);
+    Stakeholders stakeholders = Stakeholders.of(ranked, top);
+    Set<Long> paths = new LinkedHashSet<>();
+    ranked.best().forEach(candidate -> paths.add(candidate.path()));
+    stakeholders.standings().forEach(standing -> paths.add(standing.path()));
+    for (WeightInterval interval : intervals) {
+      interval.lower().overtaker().ifPresent(paths::add);
+      interval.upper().overtaker().ifPresent(paths::add);
+    }
+    boolean sampled = draws > 0 && !intervals.isEmpty();
+    Acceptability.Plan plan = new Acceptability.Plan(doubt, draws, PRECISION, seed);
+    return new Robustness(
+        ranked,
+        intervals,
+        stakeholders,
+        SecondOpinion.of(ranked, COMPARED),
+        sampled
+            ? Optional.of(Acceptability.of(ranked, List.copyOf(paths), plan))
+            : Optional.empty());
   }
 }

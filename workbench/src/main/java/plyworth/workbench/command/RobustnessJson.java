@@ -36,6 +36,9 @@ final class RobustnessJson {
     root.put("stability", Json.of(stability));
     root.put("stakeholders", json.stakeholders(found.stakeholders()));
     root.put("secondOpinions", SecondOpinionJson.of(found.ranked(), found.second()));
+    found
+        .acceptability()
+        .ifPresent(a -> root.put("acceptability", ChancesJson.of(found.ranked(), a)));
     return Json.of(root);
   }
 

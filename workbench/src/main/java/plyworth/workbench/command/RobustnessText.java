@@ -33,11 +33,9 @@ final class RobustnessText {
       text.stability();
       StakeholdersText.print(ranked, found.stakeholders(), out);
       SecondOpinionText.print(ranked, found.second(), out);
+      found.acceptability().ifPresent(a -> ChancesText.print(ranked, a, out));
     }
     out.println();
-    out.println(
-        "Weights alone move here: figures stand at their typical values, what is unknown at its"
-            + " worst.");
     out.println("Screening estimates; explain shows the formula and the test behind each figure.");
   }
 
@@ -63,6 +61,7 @@ final class RobustnessText {
       return;
     }
     out.println("Each weight alone, the others keeping their proportions: the leader stays first");
+    out.println("(figures at their typical values, the unknown at its worst)");
     for (WeightInterval interval : intervals) {
       out.printf(
           Locale.ROOT,

@@ -11,6 +11,8 @@ import plyworth.workbench.SmallStudy;
 
 class RobustnessCommandTest {
 
+  private static final int DRAWS = 30;
+
   @TempDir Path folder;
   private Path study;
 
@@ -21,7 +23,8 @@ class RobustnessCommandTest {
 
   @Test
   void jsonHasTheDocumentedKeysInTheirOrder() {
-    CommandLineRun run = CommandLineRun.of("robustness", study, "--format", "json");
+    CommandLineRun run =
+        CommandLineRun.of("robustness", study, "--format", "json", "--draws", DRAWS);
     assertThat(run.code()).isZero();
     assertThat(run.keys())
         .containsExactly(
@@ -32,7 +35,8 @@ class RobustnessCommandTest {
             "leaders",
             "stability",
             "stakeholders",
-            "secondOpinions");
+            "secondOpinions",
+            "acceptability");
     assertThat(run.keys("leaders", 0)).containsExactly("structure", "value", "valueHigh");
     assertThat(run.keys("stability", "barrier/margin"))
         .startsWith("weight", "from", "to")
@@ -44,6 +48,17 @@ class RobustnessCommandTest {
         .containsExactly("structure", "mostLost", "views");
     assertThat(run.keys("stakeholders", "candidates", 0, "views", 0))
         .containsExactly("weighting", "rank", "value");
+    assertThat(run.keys("acceptability"))
+        .containsExactly("weights", "draws", "seed", "precision", "precise", "candidates");
+    assertThat(run.keys("acceptability", "candidates", 0))
+        .containsExactly(
+            "structure",
+            "first",
+            "standardError",
+            "amongThree",
+            "notRanked",
+            "confidence",
+            "centralWeights");
   }
 
   @Test
@@ -62,10 +77,41 @@ class RobustnessCommandTest {
     return CommandLineRun.of(command, study, "--weighting", "cost-led", "--format", "json");
   }
 
+  private CommandLineRun drawn(String weights, int seed) {
+    return CommandLineRun.of(
+        "robustness", study, "--draws", DRAWS, "--weights", weights, "--seed", seed);
+  }
+
+  @Test
+  void theSameSeedPrintsTheSame() {
+    CommandLineRun run = drawn("any", 4);
+    assertThat(run.out()).contains("30 draws, seed 4, any weights").contains("not ranked");
+    assertThat(drawn("any", 4).out()).isEqualTo(run.out());
+  }
+
+  @Test
+  void withoutDrawsNothingIsSaidOfUncertainInputs() {
+    CommandLineRun run = CommandLineRun.of("robustness", study, "--draws", 0, "--format", "json");
+    assertThat(run.keys()).doesNotContain("acceptability");
+  }
+
+  @Test
+  void drawsOutOfBoundsAndUnknownWeightsAreRefused() {
+    CommandLineRun many = CommandLineRun.of("robustness", study, "--draws", 10_001);
+    assertThat(many.code()).isEqualTo(2);
+    assertThat(many.err()).contains("--draws is 10001; it must be 0 to 10000");
+    CommandLineRun wrong = CommandLineRun.of("robustness", study, "--weights", "equal");
+    assertThat(wrong.code()).isEqualTo(2);
+    assertThat(wrong.err()).contains("write exact, around, order or any, not \"equal\"");
+  }
+
   @Test
   void theLeaderIsThatOfTheRankingUnderTheSameWeighting() {
-    CommandLineRun robust = costLed("robustness");
-    CommandLineRun rank = costLed("rank");
+    CommandLineRun robust =
+        CommandLineRun.of(
+            "robustness", study, "--weighting", "cost-led", "--format", "json", "--draws", 0);
+    CommandLineRun rank =
+        CommandLineRun.of("rank", study, "--weighting", "cost-led", "--format", "json");
     assertThat(robust.text("leaders", 0, "structure"))
         .isEqualTo(rank.text("candidates", 0, "structure"));
     assertThat(robust.number("stability", "cost/packed-per-1000", "weight"))
@@ -74,7 +120,7 @@ class RobustnessCommandTest {
 
   @Test
   void theTableNamesEveryWeightEveryWeightingAndTheLeastRegret() {
-    CommandLineRun run = CommandLineRun.of("robustness", study, "--top", 2);
+    CommandLineRun run = CommandLineRun.of("robustness", study, "--top", 2, "--draws", 0);
     assertThat(run.code()).isZero();
     assertThat(run.out())
         .contains("Leader, value 0.")

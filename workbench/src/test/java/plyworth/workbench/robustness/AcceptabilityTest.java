@@ -1,0 +1,106 @@
+package plyworth.workbench.robustness;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.function.LongFunction;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
+
+class AcceptabilityTest {
+
+  private static final int DRAWS = 20_000;
+
+  /** Four standard errors of a share of one half. */
+  private static final double NOISE = 0.014;
+
+  private static List<Chance> chances(LongFunction<double[][]> worlds, double... weights) {
+    int candidates = worlds.apply(0).length;
+    List<Long> paths = LongStream.range(0, candidates).boxed().toList();
+    Acceptability.Plan plan = new Acceptability.Plan(Doubt.ANY, DRAWS, 0, 7);
+    return Acceptability.of(paths, weights, worlds, plan).chances().stream()
+        .sorted((a, b) -> Long.compare(a.path(), b.path()))
+        .toList();
+  }
+
+  /**
+   * Rank acceptabilities, central weights and confidence factors as Lahdelma and Salminen define
+   * them (Operations Research 49(3), 2001); the figures are lengths of intervals, by hand.
+   */
+  @Test
+  void anAllRounderComesFirstWithAFifthOfAllWeightsAndSecondWithTheRest() {
+    double[][] values = {{1, 0}, {0, 1}, {0.6, 0.6}};
+    List<Chance> chances = chances(seed -> values, 0.5, 0.5);
+    double[] first = {0.4, 0.4, 0.2};
+    double[] central = {0.8, 0.2, 0.5};
+    for (int i = 0; i < 3; i++) {
+      assertThat(chances.get(i).first()).isCloseTo(first[i], within(NOISE));
+      assertThat(chances.get(i).centralWeights().get(0)).isCloseTo(central[i], within(NOISE));
+      assertThat(chances.get(i).confidence()).isEqualTo(1);
+      assertThat(chances.get(i).amongThree()).isEqualTo(1);
+    }
+  }
+
+  /** The same definitions; the figures are in closed form and by adaptive quadrature. */
+  @Test
+  void anUncertainFigureLowersTheConfidenceOfTheCandidateThatNeedsIt() {
+    LongFunction<double[][]> worlds =
+        seed -> {
+          double uniform = 0.5 + 0.4 * new SplittableRandom(~seed).nextDouble();
+          return new double[][] {{uniform, 0.3}, {0.5, 0.6}};
+        };
+    List<Chance> chances = chances(worlds, 0.5, 0.5);
+    assertThat(chances.get(0).first()).isCloseTo(0.3645266, within(NOISE));
+    assertThat(chances.get(1).first()).isCloseTo(0.6354734, within(NOISE));
+    assertThat(chances.get(0).centralWeights().get(0)).isCloseTo(0.78379543, within(NOISE));
+    assertThat(chances.get(1).centralWeights().get(0)).isCloseTo(0.33720643, within(NOISE));
+    assertThat(chances.get(0).confidence()).isCloseTo(0.79311766, within(NOISE));
+    assertThat(chances.get(1).confidence()).isEqualTo(1);
+  }
+
+  @Test
+  void twinsShareTheirRanks() {
+    double[][] values = {{0.5, 0.5}, {0.5, 0.5}, {0.4, 0.4}, {0.4, 0.4}};
+    List<Chance> chances = chances(seed -> values, 0.5, 0.5);
+    assertThat(chances).extracting(Chance::first).containsExactly(0.5, 0.5, 0.0, 0.0);
+    assertThat(chances).extracting(Chance::amongThree).containsExactly(1.0, 1.0, 0.5, 0.5);
+    assertThat(chances.get(2).centralWeights()).isEmpty();
+    assertThat(chances.get(2).confidence()).isNaN();
+  }
+
+  @Test
+  void aCandidateThatIsNotRankedInADrawTakesNoRankInIt() {
+    LongFunction<double[][]> worlds =
+        seed -> new double[][] {seed % 4 == 0 ? null : new double[] {1}, {0.5}};
+    List<Chance> chances = chances(worlds, 1);
+    double unranked = chances.get(0).unranked();
+    assertThat(unranked).isCloseTo(0.25, within(NOISE));
+    assertThat(chances.get(0).first()).isCloseTo(1 - unranked, within(1e-9));
+    assertThat(chances.get(1).first()).isCloseTo(unranked, within(1e-9));
+    assertThat(chances.get(1).unranked()).isZero();
+  }
+
+  @Test
+  void drawingStopsAtThePrecisionOrAtTheLimitAndSaysWhich() {
+    double[][] values = {{1, 0}, {0, 1}};
+    double[] weights = {0.5, 0.5};
+    Acceptability.Plan loose = new Acceptability.Plan(Doubt.ANY, DRAWS, 0.03, 7);
+    Acceptability precise = Acceptability.of(List.of(0L, 1L), weights, seed -> values, loose);
+    assertThat(precise.precise()).isTrue();
+    assertThat(precise.draws()).isLessThan(DRAWS);
+    assertThat(precise.chances()).allMatch(chance -> chance.firstError() <= 0.03);
+    Acceptability.Plan tight = new Acceptability.Plan(Doubt.ANY, 150, 0.001, 7);
+    Acceptability limited = Acceptability.of(List.of(0L, 1L), weights, seed -> values, tight);
+    assertThat(limited.precise()).isFalse();
+    assertThat(limited.draws()).isEqualTo(150);
+  }
+
+  @Test
+  void theSameSeedGivesTheSameDraws() {
+    double[][] values = {{1, 0}, {0, 1}, {0.6, 0.6}};
+    List<Chance> once = chances(seed -> values, 0.2, 0.8);
+    assertThat(chances(seed -> values, 0.2, 0.8)).isEqualTo(once);
+  }
+}
