@@ -29,6 +29,7 @@ import plyworth.workbench.robustness.Doubt;
       RankCommand.class,
       ScoreCommand.class,
       ExplainCommand.class,
+      CompareCommand.class,
       RobustnessCommand.class,
       CheckCommand.class,
       PluginsCommand.class,

@@ -47,7 +47,8 @@ final class RankingJson {
     return Json.of(root);
   }
 
-  private static Json weighting(Ranked ranked) {
+  /** Name and shares of the weighting. */
+  static Json weighting(Ranked ranked) {
     Map<String, Json> weights = new LinkedHashMap<>();
     for (Weighed weighed : ranked.ranking().model().criteria()) {
       if (weighed.counts()) {

@@ -91,7 +91,7 @@ class WrongArgumentsTest {
 
   @Test
   void everyCommandAnswersHelp() {
-    for (String command : List.of("rank", "score", "explain", "check", "plugins")) {
+    for (String command : List.of("rank", "score", "explain", "compare", "check", "plugins")) {
       CommandLineRun run = CommandLineRun.of(command, "--help");
       assertThat(run.code()).isZero();
       assertThat(run.out()).startsWith("Usage: plyworth " + command).contains("--plugins");
