@@ -41,9 +41,9 @@ final class ChancesText {
             "",
             String.format(
                 Locale.ROOT,
-                "Compared are %d candidates: the best of every weighting, and those that overtake"
-                    + " the leader; %d of them never came first and are not listed. Others are not"
-                    + " seen here.",
+                "Compared are %d candidates: the best of every weighting, that of least regret,"
+                    + " and those that overtake the leader; %d of them never came first and are not"
+                    + " listed. Others are not seen here.",
                 acceptability.chances().size(),
                 never)));
   }

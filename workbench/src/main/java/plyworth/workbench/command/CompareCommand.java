@@ -2,7 +2,6 @@ package plyworth.workbench.command;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -53,11 +52,7 @@ final class CompareCommand implements Callable<Integer> {
   }
 
   private Answer compare(StudyRun run, PluginCatalog working, List<NamedCandidate> named) {
-    int top = named.stream().mapToInt(NamedCandidate::top).max().orElse(1);
-    Ranked ranked =
-        named.stream().allMatch(n -> n.structure().isPresent())
-            ? run.ready(working)
-            : run.ranked(working, top, Optional.empty(), ProgressText.on(program.err()));
+    Ranked ranked = run.naming(named, working, ProgressText.on(program.err()));
     List<Compared> sheets = sheets(ranked, named);
     return new Answer(
         ranked,
@@ -72,7 +67,7 @@ final class CompareCommand implements Callable<Integer> {
     sheets.add(new Compared("today", ranked.baseline()));
     int letter = 'A';
     for (NamedCandidate candidate : named) {
-      Structure structure = candidate.structure().orElseGet(() -> candidate.ranked(ranked));
+      Structure structure = candidate.in(ranked);
       if (!structure.equals(ranked.study().baseline())) {
         String name =
             candidate.rank() > 0 ? "rank " + candidate.rank() : Character.toString(letter++);

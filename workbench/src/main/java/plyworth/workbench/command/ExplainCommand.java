@@ -1,8 +1,8 @@
 package plyworth.workbench.command;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -46,11 +46,8 @@ final class ExplainCommand implements Callable<Integer> {
   }
 
   private Explained explain(StudyRun run, PluginCatalog working, NamedCandidate named) {
-    Ranked ranked =
-        named.structure().isPresent()
-            ? run.ready(working)
-            : run.ranked(working, named.top(), Optional.empty(), ProgressText.on(program.err()));
-    Structure structure = named.structure().orElseGet(() -> named.ranked(ranked));
+    Ranked ranked = run.naming(List.of(named), working, ProgressText.on(program.err()));
+    Structure structure = named.in(ranked);
     return new Explained(
         ranked, format.json() ? json(ranked, structure) : ExplanationText.of(ranked, structure));
   }

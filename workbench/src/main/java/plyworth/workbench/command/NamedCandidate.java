@@ -65,8 +65,12 @@ record NamedCandidate(int rank, Optional<Structure> structure) {
     return Math.max(1, Math.min(rank, MOST));
   }
 
-  /** The structure of the rank, among the best {@link #top}. */
-  Structure ranked(Ranked ranked) {
+  /** The structure that is named, in a ranking of the best {@link #top}. */
+  Structure in(Ranked ranked) {
+    return structure.orElseGet(() -> ranked(ranked));
+  }
+
+  private Structure ranked(Ranked ranked) {
     List<RankedCandidate> best = ranked.best();
     if (best.size() < rank) {
       throw new WrongInput(

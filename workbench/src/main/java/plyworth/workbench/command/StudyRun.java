@@ -64,6 +64,15 @@ record StudyRun(Path file, Study study, PluginCatalog catalog) {
     return Ranked.of(compiled, top, search, progress);
   }
 
+  /** As far as these candidates need: their ranks found, or ready to score structures. */
+  Ranked naming(List<NamedCandidate> named, PluginCatalog working, Progress progress) {
+    if (named.stream().allMatch(n -> n.structure().isPresent())) {
+      return ready(working);
+    }
+    int top = named.stream().mapToInt(NamedCandidate::top).max().orElse(1);
+    return ranked(working, top, Optional.empty(), progress);
+  }
+
   /** Ready to score single structures, without scoring the candidates. */
   Ranked ready(PluginCatalog working) {
     Compiled counted = compiled(working);
