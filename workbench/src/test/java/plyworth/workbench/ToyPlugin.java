@@ -66,7 +66,10 @@ public class ToyPlugin implements ScoringPlugin, Scorer, Layerwise {
     return this;
   }
 
-  /** Lets the layerwise form only bound the first criterion, up to this much to either side. */
+  /**
+   * Lets the layerwise form only bound the first criterion, up to this much to either side, and
+   * leave some candidates undecided.
+   */
   public ToyPlugin apart(double most) {
     apart = most;
     return this;
@@ -265,6 +268,8 @@ public class ToyPlugin implements ScoringPlugin, Scorer, Layerwise {
       double share = Math.abs(figure * 1000 % 1);
       high[j] = figure + apart * share;
       block.low[0][j] = figure - apart * (1 - share);
+      block.undecided[j] = share < 0.25;
+      block.blocked[j] = block.undecided[j] ? 0 : block.blocked[j];
     }
   }
 

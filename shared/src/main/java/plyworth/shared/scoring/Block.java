@@ -31,6 +31,12 @@ public final class Block {
   /** Blocking bits: bit i is set when rule i of {@link ScoringPlugin#blockingRules} fires. Out. */
   public final long[] blocked;
 
+  /**
+   * Candidates of which bounded figures cannot say whether a blocking rule fires: the host scores
+   * them whole instead, so a plugin leaves few of them. Preset to false. Out.
+   */
+  public final boolean[] undecided;
+
   /** Provided figures: index in {@link ScoringPlugin#provides} by candidate. Out. */
   public final double[][] provided;
 
@@ -49,6 +55,7 @@ public final class Block {
     low = new double[criteria][capacity];
     high = low.clone();
     blocked = new long[capacity];
+    undecided = new boolean[capacity];
     provided = new double[provides][capacity];
   }
 

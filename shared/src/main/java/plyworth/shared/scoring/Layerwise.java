@@ -32,7 +32,8 @@ public interface Layerwise {
 
   /**
    * Turns joined states into criteria, blocking bits and provided figures, for all {@link
-   * Block#size} columns.
+   * Block#size} columns. Blocking bits are those of the whole structure, or the candidate is left
+   * {@link Block#undecided}.
    */
   void finish(Block block);
 

@@ -74,7 +74,9 @@ final class BoundsRules {
         String where =
             trial.name() + ", " + outer + " followed by " + inner.get(i) + ", one of " + inner;
         figuresLieWithin(where, bounds, finished, i);
-        blocksLieWithin(where, bounds, finished.blocked[i]);
+        if (!finished.undecided[i]) {
+          blocksLieWithin(where, bounds, finished.blocked[i]);
+        }
       }
     }
 

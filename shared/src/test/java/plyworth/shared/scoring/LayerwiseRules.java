@@ -73,7 +73,9 @@ final class LayerwiseRules {
         Assessment whole = trial.score(structures.get(i));
         String where = trial.of(structures.get(i));
         figuresAgree(where, trial.plugin(), whole, block, i);
-        blocksAgree(where, trial.plugin(), whole, block.blocked[i]);
+        if (!block.undecided[i]) {
+          blocksAgree(where, trial.plugin(), whole, block.blocked[i]);
+        }
         providedAgree(where, trial.plugin(), whole, block, i);
       }
     }

@@ -89,7 +89,8 @@ final class PluginBlocks {
       boolean done =
           form == null
               ? StructureBlocks.fill(bound, p, block, among(rows))
-              : Plugins.call(plugin, () -> finished(form, block));
+              : Plugins.call(plugin, () -> finished(form, block))
+                  && StructureBlocks.decide(bound, p, block, among(rows));
       if (!done) {
         return false;
       }
@@ -125,6 +126,7 @@ final class PluginBlocks {
   private static void clear(Block block, int size) {
     block.size = size;
     Arrays.fill(block.blocked, 0, size, 0);
+    Arrays.fill(block.undecided, 0, size, false);
     for (int c = 0; c < block.low.length; c++) {
       Arrays.fill(block.low[c], 0, size, Double.NaN);
       block.high[c] = block.low[c];

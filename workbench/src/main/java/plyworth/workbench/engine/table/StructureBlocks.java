@@ -13,7 +13,9 @@ import plyworth.shared.scoring.Outcome;
 import plyworth.workbench.host.BoundPlugin;
 import plyworth.workbench.host.BoundPlugins;
 
-/** Scores a block structure by structure, for a plugin without a layerwise form. */
+/**
+ * Scores a block structure by structure, where a plugin has no layerwise form or leaves it open.
+ */
 final class StructureBlocks {
 
   private StructureBlocks() {}
@@ -25,12 +27,30 @@ final class StructureBlocks {
       if (!rows.goOn()) {
         return false;
       }
-      Map<Figure, Double> needed = needed(bound, plugin, block, row);
-      var structure = rows.structure(row);
-      Assessment assessment = Plugins.call(plugin, () -> plugin.scorer().score(structure, needed));
-      store(plugin, assessment, block, row);
+      score(bound, plugin, block, rows, row);
     }
     return true;
+  }
+
+  /** Scores the rows that a layerwise form left undecided; false when it was cancelled. */
+  static boolean decide(BoundPlugins bound, int p, Block block, PluginBlocks.Rows rows) {
+    for (int row = 0; row < block.size; row++) {
+      if (block.undecided[row]) {
+        if (!rows.goOn()) {
+          return false;
+        }
+        score(bound, bound.plugins().get(p), block, rows, row);
+      }
+    }
+    return true;
+  }
+
+  private static void score(
+      BoundPlugins bound, BoundPlugin plugin, Block block, PluginBlocks.Rows rows, int row) {
+    Map<Figure, Double> needed = needed(bound, plugin, block, row);
+    var structure = rows.structure(row);
+    Assessment assessment = Plugins.call(plugin, () -> plugin.scorer().score(structure, needed));
+    store(plugin, assessment, block, row);
   }
 
   private static Map<Figure, Double> needed(
@@ -56,6 +76,7 @@ final class StructureBlocks {
         throw new ScoringFault(plugin.id(), "it gives no outcome for " + criteria.get(c).id());
       }
       block.low[c][row] = outcome.orUnknown();
+      block.high[c][row] = block.low[c][row];
     }
     List<Figure> provides = plugin.plugin().provides();
     for (int f = 0; f < provides.size(); f++) {
