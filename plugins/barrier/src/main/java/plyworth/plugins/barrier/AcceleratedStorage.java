@@ -55,14 +55,13 @@ record AcceleratedStorage(Optional<Mechanism> mechanism, List<Pull> pulls, Optio
     }
 
     double humidityFactor(Layer layer) {
-      double within = model.climate().withinPercent();
-      return model.layers().humidityFactor(layer, Permeant.OXYGEN, within);
+      return model.layers().curve(layer, Permeant.OXYGEN).value(model.climate().within());
     }
 
     /** The way to the limit that ends the shelf life. */
     Course course(double days) {
       Balance balance = barrier.limiting().orElseThrow().mechanism().balance();
-      return balance.course(PackBarrier.conductance(model, structure), days);
+      return balance.course(new FormedPack(model, structure), days);
     }
   }
 

@@ -18,17 +18,18 @@ interface Balance {
   double atMost(double conductance);
 
   /**
-   * The fewest days, for packs whose conductance to water is known as well and matters to a content
-   * that is mixed with water.
+   * The fewest days, for packs whose conductance to water is enclosed as well and matters to a
+   * content that is mixed with water.
    *
-   * @param water conductance to water at the storage climate, g/(day·Pa)
+   * @param waterLow least conductance to water at the storage climate, g/(day·Pa)
+   * @param waterHigh largest conductance to water
    */
-  default double atLeast(double conductance, double water) {
+  default double atLeast(double conductance, double waterLow, double waterHigh) {
     return atLeast(conductance);
   }
 
   /** The most days, in the same way. */
-  default double atMost(double conductance, double water) {
+  default double atMost(double conductance, double waterLow, double waterHigh) {
     return atMost(conductance);
   }
 

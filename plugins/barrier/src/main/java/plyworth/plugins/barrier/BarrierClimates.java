@@ -28,15 +28,24 @@ record BarrierClimates(
         new Seasons(context.brief().climate(), Demand.CAP * context.brief().shelfLifeDays());
     Map<Season, LayerTransmission> bySeason = new HashMap<>();
     for (Season season : seasons.round()) {
-      bySeason.put(season, new LayerTransmission(context, climate.in(season)));
+      bySeason.put(season, new LayerTransmission(context, season.temperatureC()));
     }
     return new BarrierClimates(
-        context, climate, seasons, new LayerTransmission(context, climate), Map.copyOf(bySeason));
+        context,
+        climate,
+        seasons,
+        new LayerTransmission(context, climate.celsius()),
+        Map.copyOf(bySeason));
+  }
+
+  /** All the humidity that a layer can see. */
+  HumiditySpan span() {
+    return HumiditySpan.of(climate, seasons);
   }
 
   /** Layers in a season, be it one of the brief or any other. */
   LayerTransmission layers(Season season) {
     LayerTransmission known = bySeason.get(season);
-    return known != null ? known : new LayerTransmission(context, climate.in(season));
+    return known != null ? known : new LayerTransmission(context, season.temperatureC());
   }
 }

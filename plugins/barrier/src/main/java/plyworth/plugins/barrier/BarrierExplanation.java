@@ -23,7 +23,7 @@ final class BarrierExplanation {
       sections.add(layers.bars());
     }
     sections.addAll(PinholeSection.of(model, structure));
-    PackConductance pack = PackBarrier.conductance(model, structure);
+    PackConductance pack = new FormedPack(model, structure);
     sections.addAll(PackSections.of(model, barrier, pack));
     if (barrier.demand().applies()) {
       sections.add(ClimateSection.of(model.context().brief().climate()));

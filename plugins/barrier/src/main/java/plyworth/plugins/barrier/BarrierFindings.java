@@ -101,22 +101,22 @@ final class BarrierFindings {
   /** The layer that holds back most, when what is known of it is weak. */
   private void decidingLayer(PackBarrier.Path path) {
     Permeant permeant = path.mechanism().permeant();
-    Layer outer = null;
-    Layer deciding = null;
-    Layer besides = null;
-    double least = Double.POSITIVE_INFINITY;
-    for (Layer layer : structure.layers()) {
-      double transmission = model.layers().inPack(layer, outer, permeant);
-      if (transmission < least) {
-        least = transmission;
-        deciding = layer;
-        besides = outer;
+    StorageClimate climate = model.climate();
+    Laminate laminate =
+        new FormedPack(model, structure).laminate(climate.season(), climate.inside());
+    int deciding = -1;
+    double most = 0;
+    for (int i = 0; i < laminate.layers().size(); i++) {
+      double resistance = laminate.resistance(i, permeant);
+      if (resistance > most) {
+        most = resistance;
+        deciding = i;
       }
-      outer = layer;
     }
-    if (deciding != null) {
-      handling(deciding, besides);
-      origin(deciding, permeant);
+    if (deciding >= 0) {
+      Layer layer = laminate.layers().get(deciding);
+      handling(layer, deciding == 0 ? null : laminate.layers().get(deciding - 1));
+      origin(layer, permeant);
     }
   }
 

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import plyworth.plugins.barrier.laminate.HumidityCurve;
 import plyworth.shared.scoring.Block;
 import plyworth.shared.scoring.BoundsBlock;
 import plyworth.shared.scoring.Join;
@@ -24,26 +25,43 @@ import plyworth.shared.structure.Layer;
 
 /**
  * The barrier taken apart by layers: resistances add, the innermost layer gives the seal edge, the
- * darkest layer the light class. Only what some pack could fail by is carried, and the water that
- * moves with an alcohol.
+ * darkest layer the light class. Water and oxygen follow the humidity within as far as {@link
+ * HumidityState} knows it. Only what some pack could fail by is carried, and the water that moves
+ * with an alcohol.
  */
 final class BarrierLayerwise implements Layerwise {
 
-  private static final int FIRST_PATH = 3;
+  private static final int FLAT_OXYGEN = 0;
+  private static final int FLAT_WATER_LOW = 1;
+  private static final int FLAT_WATER_HIGH = 2;
+  private static final int LIGHTEST = 3;
+  private static final int HUMIDITY = 4;
 
   private final BarrierModel model;
   private final List<Mechanism> mechanisms;
   private final List<Permeant> permeants;
+  private final HygroscopicKinds kinds;
+  private final HumidityState humidity;
+  private final boolean humid;
+  private final boolean constant;
+  private final boolean exact;
+  private final boolean oxygen;
+  private final int firstEdge;
   private final Optional<LossBounds> loss;
   private final double failsBefore;
-  private final boolean constant;
 
   BarrierLayerwise(BarrierModel model) {
     this.model = model;
     this.mechanisms = model.demand().canLimit();
     this.permeants = permeants(model.demand());
-    this.loss = LossBounds.of(model.demand());
+    this.kinds = HygroscopicKinds.of(model);
+    this.oxygen = permeants.contains(Permeant.OXYGEN);
+    this.humidity = new HumidityState(model, kinds, oxygen);
+    this.humid = oxygen || permeants.contains(Permeant.WATER);
     this.constant = model.climates().seasons().constant();
+    this.exact = constant && !humid;
+    this.firstEdge = HUMIDITY + (humid ? humidity.size() : 0);
+    this.loss = LossBounds.of(model.demand());
     this.failsBefore = model.blockMargin() * model.demand().days();
   }
 
@@ -58,95 +76,162 @@ final class BarrierLayerwise implements Layerwise {
   public List<StatePart> state() {
     List<StatePart> parts = new ArrayList<>();
     parts.add(new StatePart("flat resistance to oxygen", Join.SUM));
-    parts.add(new StatePart("flat resistance to water vapour", Join.SUM));
+    parts.add(new StatePart("least flat resistance to water vapour", Join.SUM));
+    parts.add(new StatePart("largest flat resistance to water vapour", Join.SUM));
     parts.add(new StatePart("light class", Join.MAX));
+    if (humid) {
+      parts.addAll(humidity.parts());
+    }
     for (Permeant permeant : permeants) {
       String name = permeant.name().toLowerCase(Locale.ROOT);
-      parts.add(new StatePart("resistance in the pack to " + name, Join.SUM));
       parts.add(new StatePart("seal edge conductance of " + name, Join.INNERMOST));
+      if (permeant.alcohol()) {
+        parts.add(new StatePart("resistance in the pack to " + name, Join.SUM));
+      }
     }
     return List.copyOf(parts);
   }
 
   @Override
   public void contribute(Layer layer, Layer outer, double[] state) {
-    state[0] = 1 / model.layers().flat(layer, Permeant.OXYGEN);
-    state[1] = 1 / model.layers().flat(layer, Permeant.WATER);
-    state[2] = LightClass.of(model.context().material(layer).kinds());
+    double flat = 1 / model.layers().flat(layer, Permeant.WATER);
+    HumidityCurve water = model.layers().curve(layer, Permeant.WATER);
+    state[FLAT_OXYGEN] = 1 / model.layers().flat(layer, Permeant.OXYGEN);
+    state[FLAT_WATER_LOW] = flat / water.highest(0, Permeant.WATER_MEASURED_AT);
+    state[FLAT_WATER_HIGH] = flat / water.lowest(0, Permeant.WATER_MEASURED_AT);
+    state[LIGHTEST] = LightClass.of(model.context().material(layer).kinds());
+    if (humid) {
+      humidity.contribute(layer, outer, state, HUMIDITY);
+    }
     double gap = 2 * model.context().gaugeUm(layer);
     for (Permeant permeant : permeants) {
-      int at = place(permeant);
-      state[at] = 1 / model.layers().inPack(layer, outer, permeant);
-      state[at + 1] = model.pack().edge(model.layers().asSealant(layer, permeant), gap);
+      double sealant = model.layers().asSealant(layer, permeant, model.climate().within());
+      state[edge(permeant)] = model.pack().edge(sealant, gap);
+      if (permeant.alcohol()) {
+        state[edge(permeant) + 1] = 1 / model.layers().inPack(layer, outer, permeant);
+      }
     }
   }
 
-  private int place(Permeant permeant) {
-    return FIRST_PATH + 2 * permeants.indexOf(permeant);
+  /** Component with the seal edge; an alcohol has its resistance behind it. */
+  private int edge(Permeant permeant) {
+    int at = firstEdge;
+    for (Permeant before : permeants.subList(0, permeants.indexOf(permeant))) {
+      at += before.alcohol() ? 2 : 1;
+    }
+    return at;
   }
 
   @Override
   public void finish(Block block) {
     int size = block.size;
-    invert(block.states[0], block.low[OTR], size);
-    invert(block.states[1], block.low[WVTR], size);
-    System.arraycopy(block.states[2], 0, block.low[LIGHT], 0, size);
-    double[] days = block.low[SHELF_LIFE];
-    double[] most = constant ? days : block.apart(SHELF_LIFE);
-    Arrays.fill(days, 0, size, model.demand().cap());
+    invert(block.states[FLAT_OXYGEN], block.low[OTR], size);
+    invert(block.states[FLAT_WATER_HIGH], block.low[WVTR], size);
+    invert(block.states[FLAT_WATER_LOW], block.apart(WVTR), size);
+    System.arraycopy(block.states[LIGHTEST], 0, block.low[LIGHT], 0, size);
+    double[] fewest = block.low[SHELF_LIFE];
+    double[] most = exact ? fewest : block.apart(SHELF_LIFE);
+    Arrays.fill(fewest, 0, size, model.demand().cap());
     Arrays.fill(most, 0, size, model.demand().cap());
     Arrays.fill(block.blocked, 0, size, 0);
-    double[][] conductances = new double[permeants.size()][];
-    Arrays.setAll(conductances, p -> conductances(block, permeants.get(p)));
+    Arrays.fill(block.undecided, 0, size, false);
+    Conductances conductances = conductances(block);
     for (Mechanism mechanism : mechanisms) {
-      finish(block, mechanism, conductances, most);
+      finish(block, mechanism, conductances);
     }
     finishLoss(block, conductances);
-    divide(days, block.low[MARGIN], size);
-    if (!constant) {
-      divide(most, block.apart(MARGIN), size);
+    over(block.low[SHELF_LIFE], block.low[MARGIN], size);
+    if (!exact) {
+      over(most, block.apart(MARGIN), size);
     }
   }
 
-  private void divide(double[] days, double[] margins, int size) {
+  /** Ends of the conductances of a block, by permeant. */
+  private record Conductances(List<Permeant> permeants, double[][] least, double[][] largest) {
+
+    double[] least(Permeant permeant) {
+      return least[permeants.indexOf(permeant)];
+    }
+
+    double[] largest(Permeant permeant) {
+      return largest[permeants.indexOf(permeant)];
+    }
+  }
+
+  private Conductances conductances(Block block) {
+    int size = block.size;
+    double[][] water = new double[2][size];
+    double[][] oxygens = new double[2][oxygen ? size : 0];
+    if (humid) {
+      HumidityBounds bounds = new HumidityBounds(kinds, model.climates(), oxygen);
+      for (int i = 0; i < size; i++) {
+        bounds.of(block.states, HUMIDITY, i);
+        water[0][i] = bounds.waterLow;
+        water[1][i] = bounds.waterHigh;
+        if (oxygen) {
+          oxygens[0][i] = bounds.oxygenLow;
+          oxygens[1][i] = bounds.oxygenHigh;
+        }
+      }
+    }
+    double[][] least = new double[permeants.size()][];
+    double[][] largest = new double[permeants.size()][];
+    for (int p = 0; p < permeants.size(); p++) {
+      double[] edge = block.states[edge(permeants.get(p))];
+      double[] own = block.states[edge(permeants.get(p)) + (permeants.get(p).alcohol() ? 1 : 0)];
+      double[][] ends =
+          switch (permeants.get(p)) {
+            case WATER -> water;
+            case OXYGEN -> oxygens;
+            case ALCOHOL, ETHANOL -> new double[][] {own, own};
+          };
+      least[p] = conductances(ends[1], edge, size);
+      largest[p] = conductances(ends[0], edge, size);
+    }
+    return new Conductances(permeants, least, largest);
+  }
+
+  private double[] conductances(double[] resistance, double[] edge, int size) {
+    double[] conductances = new double[size];
+    Arrays.setAll(conductances, i -> conductance(resistance[i], edge[i]));
+    return conductances;
+  }
+
+  private void over(double[] days, double[] margins, int size) {
     double asked = model.demand().days();
     for (int i = 0; i < size; i++) {
       margins[i] = days[i] / asked;
     }
   }
 
-  private double[] conductances(Block block, Permeant permeant) {
-    double[] resistance = block.states[place(permeant)];
-    double[] edge = block.states[place(permeant) + 1];
-    double[] conductances = new double[block.size];
-    Arrays.setAll(conductances, i -> model.pack().total(resistance[i], edge[i]));
-    return conductances;
-  }
-
-  private double[] of(Permeant permeant, double[][] conductances) {
-    return conductances[permeants.indexOf(permeant)];
-  }
-
-  private void finish(Block block, Mechanism mechanism, double[][] conductances, double[] most) {
+  private void finish(Block block, Mechanism mechanism, Conductances conductances) {
     Balance balance = mechanism.balance();
     boolean alcohol = mechanism.permeant().alcohol();
-    double[] own = of(mechanism.permeant(), conductances);
-    double[] water = alcohol ? of(Permeant.WATER, conductances) : own;
+    Permeant with = alcohol ? Permeant.WATER : mechanism.permeant();
+    double[] least = conductances.least(mechanism.permeant());
+    double[] largest = conductances.largest(mechanism.permeant());
+    double[] leastWith = conductances.least(with);
+    double[] largestWith = conductances.largest(with);
     double tooMuchBefore = alcohol ? model.demand().days() : 0;
-    double[] days = block.low[SHELF_LIFE];
-    boolean apart = days != most;
+    double[] fewest = block.low[SHELF_LIFE];
+    double[] most = block.high[SHELF_LIFE];
     for (int i = 0; i < block.size; i++) {
-      double latest = balance.atMost(own[i], water[i]);
+      double latest = balance.atMost(least[i], leastWith[i], largestWith[i]);
+      boolean fails = latest < failsBefore;
+      boolean loses = latest < tooMuchBefore;
       most[i] = Math.min(most[i], latest);
-      block.blocked[i] |= latest < failsBefore ? DOES_NOT_KEEP_BIT : 0;
-      block.blocked[i] |= latest < tooMuchBefore ? VOLATILE_LOSS_BIT : 0;
-      if (apart) {
-        days[i] = Math.min(days[i], balance.atLeast(own[i], water[i]));
+      block.blocked[i] |= fails ? DOES_NOT_KEEP_BIT : 0;
+      block.blocked[i] |= loses ? VOLATILE_LOSS_BIT : 0;
+      if (!exact) {
+        double soonest = balance.atLeast(largest[i], leastWith[i], largestWith[i]);
+        fewest[i] = Math.min(fewest[i], soonest);
+        boolean open = !fails && soonest < failsBefore || !loses && soonest < tooMuchBefore;
+        block.undecided[i] |= constant && open;
       }
     }
   }
 
-  private void finishLoss(Block block, double[][] conductances) {
+  private void finishLoss(Block block, Conductances conductances) {
     if (model.demand().alcohol().isEmpty()) {
       return;
     }
@@ -157,8 +242,14 @@ final class BarrierLayerwise implements Layerwise {
       Arrays.fill(high, 0, block.size, Double.NaN);
       return;
     }
-    double[] own = of(model.demand().alcohol().get().permeant(), conductances);
-    loss.get().enclose(own, of(Permeant.WATER, conductances), low, high, block.size);
+    loss.get()
+        .enclose(
+            conductances.least(model.demand().alcohol().get().permeant()),
+            conductances.least(Permeant.WATER),
+            conductances.largest(Permeant.WATER),
+            low,
+            high,
+            block.size);
   }
 
   private static void invert(double[] resistances, double[] rates, int size) {
@@ -170,12 +261,12 @@ final class BarrierLayerwise implements Layerwise {
   @Override
   public void bound(BoundsBlock block) {
     for (int i = 0; i < block.size; i++) {
-      block.low[OTR][i] = 1 / block.stateHigh[0][i];
-      block.high[OTR][i] = 1 / block.stateLow[0][i];
-      block.low[WVTR][i] = 1 / block.stateHigh[1][i];
-      block.high[WVTR][i] = 1 / block.stateLow[1][i];
-      block.low[LIGHT][i] = Math.max(LightClass.TRANSPARENT, block.stateLow[2][i]);
-      block.high[LIGHT][i] = Math.max(LightClass.TRANSPARENT, block.stateHigh[2][i]);
+      block.low[OTR][i] = 1 / block.stateHigh[FLAT_OXYGEN][i];
+      block.high[OTR][i] = 1 / block.stateLow[FLAT_OXYGEN][i];
+      block.low[WVTR][i] = 1 / block.stateHigh[FLAT_WATER_HIGH][i];
+      block.high[WVTR][i] = 1 / block.stateLow[FLAT_WATER_LOW][i];
+      block.low[LIGHT][i] = Math.max(LightClass.TRANSPARENT, block.stateLow[LIGHTEST][i]);
+      block.high[LIGHT][i] = Math.max(LightClass.TRANSPARENT, block.stateHigh[LIGHTEST][i]);
       boundPack(block, i);
     }
   }
@@ -187,14 +278,11 @@ final class BarrierLayerwise implements Layerwise {
     block.mustBlock[i] = 0;
     block.mayBlock[i] = 0;
     for (Mechanism mechanism : mechanisms) {
-      boolean alcohol = mechanism.permeant().alcohol();
-      int at = place(mechanism.permeant());
+      Permeant permeant = mechanism.permeant();
       Balance balance = mechanism.balance();
-      double leaky = leaky(block, i, at);
-      double low = balance.atLeast(leaky);
-      double high = balance.atMost(tight(block, i, at));
-      double lowest = alcohol ? low : balance.atMost(leaky);
-      boundBlock(block, i, DOES_NOT_KEEP_BIT, failsBefore, lowest, high);
+      double low = balance.atLeast(leaky(block, i, permeant));
+      double high = balance.atMost(tight(block, i, permeant));
+      boundBlock(block, i, DOES_NOT_KEEP_BIT, failsBefore, low, high);
       fewest = Math.min(fewest, low);
       most = Math.min(most, high);
     }
@@ -212,10 +300,8 @@ final class BarrierLayerwise implements Layerwise {
   }
 
   private void boundLoss(BoundsBlock block, int i, VolatileBalance balance) {
-    int at = place(balance.permeant());
-    int water = place(Permeant.WATER);
-    double tight = tight(block, i, at) + 0 * tight(block, i, water);
-    double leaky = leaky(block, i, at) + 0 * leaky(block, i, water);
+    double tight = tight(block, i, balance.permeant()) + 0 * tight(block, i, Permeant.WATER);
+    double leaky = leaky(block, i, balance.permeant()) + 0 * leaky(block, i, Permeant.WATER);
     block.low[VOLATILE_LOSS][i] = loss.map(l -> l.lowest(tight)).orElse(Double.NaN);
     block.high[VOLATILE_LOSS][i] = loss.map(l -> l.highest(leaky)).orElse(Double.NaN);
     if (balance.canLimit()) {
@@ -225,12 +311,39 @@ final class BarrierLayerwise implements Layerwise {
     }
   }
 
-  /** Of a piece that may hold no sealant yet: an edge of −∞ counts as none. */
-  private double tight(BoundsBlock block, int i, int at) {
-    return model.pack().total(block.stateHigh[at][i], Math.max(0, block.stateLow[at + 1][i]));
+  private double tight(BoundsBlock block, int i, Permeant permeant) {
+    double resistance = block.stateHigh[largest(permeant)][i];
+    return conductance(resistance, orNone(block.stateLow[edge(permeant)][i]));
   }
 
-  private double leaky(BoundsBlock block, int i, int at) {
-    return model.pack().total(block.stateLow[at][i], Math.max(0, block.stateHigh[at + 1][i]));
+  private double leaky(BoundsBlock block, int i, Permeant permeant) {
+    double resistance = block.stateLow[least(permeant)][i];
+    return conductance(resistance, orNone(block.stateHigh[edge(permeant)][i]));
+  }
+
+  /** Component with the least resistance to a permeant. */
+  private int least(Permeant permeant) {
+    return switch (permeant) {
+      case WATER -> HUMIDITY + HumidityState.WATER_LOW;
+      case OXYGEN -> HUMIDITY + HumidityState.OXYGEN_LOW;
+      case ALCOHOL, ETHANOL -> edge(permeant) + 1;
+    };
+  }
+
+  private int largest(Permeant permeant) {
+    return switch (permeant) {
+      case WATER -> HUMIDITY + HumidityState.WATER_HIGH;
+      case OXYGEN -> HUMIDITY + HumidityState.OXYGEN_HIGH;
+      case ALCOHOL, ETHANOL -> edge(permeant) + 1;
+    };
+  }
+
+  private double conductance(double resistance, double edge) {
+    return model.pack().faceM2() / resistance + edge;
+  }
+
+  /** Of a piece that may hold no sealant yet: an edge of −∞ counts as none. */
+  private static double orNone(double edge) {
+    return Math.max(0, edge);
   }
 }

@@ -52,7 +52,7 @@ final class BarrierProperties {
             Permeant.OXYGEN,
             "Activation energy of the oxygen permeability per unit of partial pressure."),
         new PropertyDefinition(
-            LayerTransmission.HUMIDITY_FACTOR,
+            HumidityCurves.OXYGEN_FACTOR,
             "1",
             "Oxygen permeability at a relative humidity over the tabulated one.",
             Along.HUMIDITY,
@@ -79,7 +79,15 @@ final class BarrierProperties {
         activation(
             Permeant.WATER,
             "Activation energy of the water permeability per unit of vapour pressure; the vapour"
-                + " pressure itself is not in it."));
+                + " pressure itself is not in it."),
+        new PropertyDefinition(
+            HumidityCurves.WATER_FACTOR,
+            "1",
+            "Water permeability at a relative humidity over that at 50 % RH; only its ratios are"
+                + " used.",
+            Along.HUMIDITY,
+            1e-3,
+            1e5));
   }
 
   private static PropertyDefinition activation(Permeant permeant, String help) {

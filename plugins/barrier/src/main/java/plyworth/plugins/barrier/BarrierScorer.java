@@ -78,7 +78,18 @@ final class BarrierScorer implements Scorer {
         .orElseThrow();
   }
 
+  /** Oxygen in the pack also needs the humidity within, where some layer follows it. */
   private Optional<Outcome.DataMissing> missing(
+      Structure structure, Permeant permeant, boolean inPack) {
+    Optional<Outcome.DataMissing> own = lacking(structure, permeant, inPack);
+    boolean humid =
+        inPack
+            && structure.layers().stream()
+                .anyMatch(layer -> !model.layers().curve(layer, permeant).one());
+    return own.isEmpty() && humid ? lacking(structure, Permeant.WATER, true) : own;
+  }
+
+  private Optional<Outcome.DataMissing> lacking(
       Structure structure, Permeant permeant, boolean inPack) {
     for (Layer layer : structure.layers()) {
       Optional<Outcome.DataMissing> missing = model.layers().missing(layer, permeant, inPack);

@@ -23,15 +23,19 @@ final class LayerSections {
 
   LayerSections(BarrierModel model, Structure structure, Permeant permeant) {
     this.permeant = permeant;
+    StorageClimate climate = model.climate();
+    Laminate laminate =
+        new FormedPack(model, structure).laminate(climate.season(), climate.inside());
     Layer outer = null;
-    for (Layer layer : structure.layers()) {
+    for (int i = 0; i < laminate.layers().size(); i++) {
+      Layer layer = laminate.layers().get(i);
       rows.add(
           new Row(
               layer,
               LayerData.of(model, layer, permeant),
               model.layers().flat(layer, permeant),
               model.layers().handling().multiplier(layer, outer),
-              model.layers().inPack(layer, outer, permeant)));
+              1 / laminate.resistance(i, permeant)));
       outer = layer;
     }
     resistance = rows.stream().mapToDouble(row -> 1 / row.inPack()).sum();

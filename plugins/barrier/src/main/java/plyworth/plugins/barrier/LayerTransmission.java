@@ -1,33 +1,40 @@
 package plyworth.plugins.barrier;
 
 import java.util.Optional;
+import plyworth.plugins.barrier.laminate.HumidityCurve;
 import plyworth.shared.material.Material;
 import plyworth.shared.scoring.Outcome;
 import plyworth.shared.scoring.ScoringContext;
 import plyworth.shared.structure.Layer;
 
 /**
- * What one layer lets through: as measured on a flat sheet, and in the pack at its storage climate.
+ * What one layer lets through: as measured on a flat sheet, and in the pack at a temperature.
  *
  * <p>Layers that scale with gauge follow permeability over gauge; layers given as a whole (foil,
  * metallised and coated webs, papers) follow their rate as it stands. NaN where data is missing.
  */
 final class LayerTransmission {
 
-  static final String HUMIDITY_FACTOR = "o2-humidity-factor";
   static final String PINHOLES = "pinholes";
 
   /** The polymer that covers pinholes in foil. */
   static final String COVER = "ldpe";
 
   private final ScoringContext context;
-  private final StorageClimate climate;
+  private final double celsius;
   private final Handling handling;
+  private final HumidityCurves curves;
 
-  LayerTransmission(ScoringContext context, StorageClimate climate) {
+  /**
+   * The layers of a context.
+   *
+   * @param celsius temperature of the pack, °C
+   */
+  LayerTransmission(ScoringContext context, double celsius) {
     this.context = context;
-    this.climate = climate;
+    this.celsius = celsius;
     this.handling = new Handling(context);
+    this.curves = HumidityCurves.of(context);
   }
 
   /** How handling harms the layers. */
@@ -43,12 +50,14 @@ final class LayerTransmission {
   double flat(Layer layer, Permeant permeant) {
     double rate = asTabulated(layer, permeant);
     double shown = Double.isNaN(rate) ? throughPinholes(layer, permeant) : rate;
-    return shown * humidityFactor(layer, permeant, Permeant.OXYGEN_QUOTED_AT);
+    return permeant == Permeant.OXYGEN
+        ? shown * curve(layer, permeant).value(Permeant.OXYGEN_QUOTED_AT)
+        : shown;
   }
 
   /**
-   * Transmission in the formed and handled pack at the storage climate, in the unit of {@link
-   * Permeant#packUnit}.
+   * Transmission in the formed and handled pack at the temperature, in the unit of {@link
+   * Permeant#packUnit}, where the {@link #curve} of the layer is 1.
    */
   double inPack(Layer layer, Layer outer, Permeant permeant) {
     return sound(layer, permeant)
@@ -56,12 +65,27 @@ final class LayerTransmission {
         * handling.multiplier(layer, outer);
   }
 
+  /** How the materials follow humidity. */
+  HumidityCurves curves() {
+    return curves;
+  }
+
+  /** How the transmission of a layer follows the humidity it sees. */
+  HumidityCurve curve(Layer layer, Permeant permeant) {
+    return curves.of(context.material(layer), permeant);
+  }
+
   /**
-   * Permeability of the layer as a sealant at the storage climate, amount·µm/(m²·day·force): its
-   * own, or for a layer given as a whole its rate times its gauge, which is the least it can be.
+   * Permeability of the layer as a sealant, amount·µm/(m²·day·force): its own, or for a layer given
+   * as a whole its rate times its gauge, which is the least it can be.
+   *
+   * @param within mean of the humidity outside and inside, that in the middle of the way, 0 to 1
    */
-  double asSealant(Layer layer, Permeant permeant) {
-    return sound(layer, permeant) * context.gaugeUm(layer) * climateFactor(layer, permeant);
+  double asSealant(Layer layer, Permeant permeant, double within) {
+    return sound(layer, permeant)
+        * context.gaugeUm(layer)
+        * climateFactor(layer, permeant)
+        * curve(layer, permeant).value(within);
   }
 
   /**
@@ -104,33 +128,21 @@ final class LayerTransmission {
   }
 
   /**
-   * From the conditions of measurement to the storage climate. Water changes from a rate at 90 % RH
+   * From the temperature of measurement to that of the pack. Water changes from a rate at 90 % RH
    * to a permeance per pascal: permeability carries the activation energy, the vapour pressure is
    * taken out (Arrhenius and Magnus).
    */
   double climateFactor(Layer layer, Permeant permeant) {
-    double factor =
-        Arrhenius.factor(activation(layer, permeant), permeant.measuredAtC(), climate.celsius());
-    return switch (permeant) {
-      case OXYGEN -> factor * humidityFactor(layer, permeant, climate.withinPercent());
-      case WATER ->
-          factor / (Permeant.WATER_MEASURED_AT * SaturatedVapour.pascal(permeant.measuredAtC()));
-      case ALCOHOL, ETHANOL -> factor;
-    };
+    double factor = Arrhenius.factor(activation(layer, permeant), permeant.measuredAtC(), celsius);
+    return permeant == Permeant.WATER
+        ? factor / (Permeant.WATER_MEASURED_AT * SaturatedVapour.pascal(permeant.measuredAtC()))
+        : factor;
   }
 
   private double activation(Layer layer, Permeant permeant) {
     return permeant.alcohol()
         ? context.parameter(BarrierParameters.ALCOHOL_ACTIVATION)
         : context.property(layer, permeant.activationId());
-  }
-
-  /** The humidity factor on oxygen at a relative humidity in %; 1 for layers that carry none. */
-  double humidityFactor(Layer layer, Permeant permeant, double percent) {
-    Material material = context.material(layer);
-    return permeant == Permeant.OXYGEN && material.property(HUMIDITY_FACTOR).isPresent()
-        ? context.property(material, HUMIDITY_FACTOR, percent)
-        : 1;
   }
 
   /** Which property the layer lacks, if any. */

@@ -58,18 +58,30 @@ final class LossBounds {
    * Writes between what packs lose over the shelf life, % of the charge.
    *
    * @param alcohol conductances, g/day per unit of activity
-   * @param water conductances to water, g/(day·Pa)
+   * @param waterLow least conductances to water, g/(day·Pa)
+   * @param waterHigh largest conductances to water
    * @param size number of packs
    */
-  void enclose(double[] alcohol, double[] water, double[] low, double[] high, int size) {
+  void enclose(
+      double[] alcohol,
+      double[] waterLow,
+      double[] waterHigh,
+      double[] low,
+      double[] high,
+      int size) {
     for (int i = 0; i < size; i++) {
-      if (table.isPresent()) {
-        table.get().enclose(alcohol[i] * perAlcohol, water[i] * perWater, low, high, i);
-        low[i] *= 100;
+      boolean followed = waterLow[i] == waterHigh[i] || balance.dries();
+      if (table.isPresent() && followed) {
+        table.get().enclose(alcohol[i] * perAlcohol, waterLow[i] * perWater, low, high, i);
+        double least = low[i];
+        if (waterHigh[i] > waterLow[i]) {
+          table.get().enclose(alcohol[i] * perAlcohol, waterHigh[i] * perWater, low, high, i);
+        }
+        low[i] = 100 * least;
         high[i] *= 100;
       } else {
-        low[i] = lowest(alcohol[i]) + 0 * water[i];
-        high[i] = highest(alcohol[i]) + 0 * water[i];
+        low[i] = lowest(alcohol[i]) + 0 * waterHigh[i];
+        high[i] = highest(alcohol[i]) + 0 * waterHigh[i];
       }
     }
   }

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import plyworth.shared.structure.Layer;
 import plyworth.shared.structure.Structure;
 
 /**
@@ -26,21 +25,15 @@ record PackBarrier(
    * The way of one permeant out of, or into, the pack.
    *
    * @param mechanism what it leads to
-   * @param face conductance of the faces, amount/(day·force)
-   * @param edge conductance of the seal edge, amount/(day·force)
-   * @param water conductance of the whole pack to water, g/(day·Pa)
+   * @param terms conductance of the pack at the storage climate
    * @param life when the limit is reached
+   * @param mostDays the most days until then that a block allows for
    */
-  record Path(Mechanism mechanism, double face, double edge, double water, Life life) {
+  record Path(Mechanism mechanism, PackTerms terms, Life life, double mostDays) {
 
-    /** Conductance of the pack: faces plus edge. */
+    /** Conductance of the pack. */
     double total() {
-      return face + edge;
-    }
-
-    /** The most days, as far as the conductances at the storage climate show. */
-    double atMost() {
-      return mechanism.balance().atMost(total(), water);
+      return terms.total();
     }
 
     /** Days until the limit; infinite when the climate never drives the product there. */
@@ -49,70 +42,28 @@ record PackBarrier(
     }
   }
 
-  /**
-   * The barrier of a structure: layers in series, 1/TR = Σ L/P + Σ 1/TR of the layers given as a
-   * whole (standard; confirmed for three layers by Polymer Journal 36 (2004) 386).
-   */
+  /** The barrier of a structure. */
   static PackBarrier of(BarrierModel model, Structure structure) {
-    PackConductance pack = conductance(model, structure);
-    List<Path> paths =
-        model.demand().mechanisms().stream().map(m -> path(model, structure, m, pack)).toList();
+    FormedPack pack = new FormedPack(model, structure);
     return new PackBarrier(
-        1 / flatResistance(model, structure, Permeant.OXYGEN),
-        1 / flatResistance(model, structure, Permeant.WATER),
+        FlatSheet.oxygen(model, structure),
+        FlatSheet.water(model, structure),
         light(model, structure),
         model
             .demand()
             .alcohol()
             .map(a -> a.lossPercent(pack, model.demand().days()))
             .orElse(Double.NaN),
-        paths,
+        model.demand().mechanisms().stream().map(m -> path(pack, m)).toList(),
         model.demand());
   }
 
-  private static double flatResistance(BarrierModel model, Structure structure, Permeant permeant) {
-    double sum = 0;
-    for (Layer layer : structure.layers()) {
-      sum += 1 / model.layers().flat(layer, permeant);
-    }
-    return sum;
-  }
-
-  private static Path path(
-      BarrierModel model, Structure structure, Mechanism mechanism, PackConductance pack) {
+  private static Path path(FormedPack pack, Mechanism mechanism) {
     Permeant permeant = mechanism.permeant();
-    double face = face(model, model.layers(), structure, permeant);
-    double edge = edge(model, model.layers(), structure, permeant);
-    double water =
-        face(model, model.layers(), structure, Permeant.WATER)
-            + edge(model, model.layers(), structure, Permeant.WATER);
-    return new Path(mechanism, face, edge, water, mechanism.life(pack));
-  }
-
-  /** Conductance of the pack in any season. */
-  static PackConductance conductance(BarrierModel model, Structure structure) {
-    return (permeant, season, inside) -> {
-      LayerTransmission layers = model.climates().layers(season);
-      return face(model, layers, structure, permeant) + edge(model, layers, structure, permeant);
-    };
-  }
-
-  private static double face(
-      BarrierModel model, LayerTransmission layers, Structure structure, Permeant permeant) {
-    double resistance = 0;
-    Layer outer = null;
-    for (Layer layer : structure.layers()) {
-      resistance += 1 / layers.inPack(layer, outer, permeant);
-      outer = layer;
-    }
-    return model.pack().faceM2() / resistance;
-  }
-
-  private static double edge(
-      BarrierModel model, LayerTransmission layers, Structure structure, Permeant permeant) {
-    Layer sealant = structure.innermost();
-    double gap = 2 * model.context().gaugeUm(sealant);
-    return model.pack().edge(layers.asSealant(sealant, permeant), gap);
+    Life life = mechanism.life(pack);
+    boolean constant = pack.model().climates().seasons().constant();
+    double most = constant ? life.days() : mechanism.balance().atMost(pack.tightest(permeant));
+    return new Path(mechanism, pack.atStorage(permeant), life, most);
   }
 
   private static int light(BarrierModel model, Structure structure) {
@@ -143,14 +94,14 @@ record PackBarrier(
   }
 
   /**
-   * Whether a mechanism that is known keeps the product for less than a margin, as far as the
+   * Whether a mechanism that is known keeps the product for less than a margin: in a constant
+   * climate by its days; through seasons, which are dear to follow, as far as the tightest
    * conductance at the storage climate shows it for certain.
    */
   boolean failsBelow(double margin) {
     return known()
         .filter(p -> p.mechanism().canLimit())
-        .map(Path::atMost)
-        .anyMatch(days -> days < margin * demand.days());
+        .anyMatch(p -> p.mostDays() < margin * demand.days());
   }
 
   private Stream<Path> known() {
@@ -160,7 +111,7 @@ record PackBarrier(
   /** Whether more of the volatile content leaves than is allowed, for certain. */
   boolean losesTooMuch() {
     return alcohol()
-        .filter(p -> p.mechanism().canLimit() && p.atMost() < demand.days())
+        .filter(p -> p.mechanism().canLimit() && p.mostDays() < demand.days())
         .isPresent();
   }
 

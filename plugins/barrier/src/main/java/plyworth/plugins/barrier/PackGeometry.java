@@ -25,13 +25,4 @@ record PackGeometry(double faceM2, double edgeRatio) {
   double edge(double permeability, double gapUm) {
     return permeability * gapUm * edgeRatio * 1e-12;
   }
-
-  /**
-   * Conductance of the pack, amount/(day·force): face over the resistance of its layers, plus edge.
-   *
-   * @param resistance sum of the layers', m²·day·force/amount
-   */
-  double total(double resistance, double edge) {
-    return faceM2 / resistance + edge;
-  }
 }

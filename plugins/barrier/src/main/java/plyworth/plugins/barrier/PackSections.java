@@ -28,7 +28,7 @@ final class PackSections {
             climate.celsius(),
             100 * climate.outside(),
             climate.inside(),
-            climate.withinPercent(),
+            100 * climate.within(),
             climate.saturatedPa(),
             1e4 * model.pack().faceM2(),
             model.pack().edgeRatio());
@@ -47,8 +47,8 @@ final class PackSections {
   private static Section terms(PackBarrier barrier) {
     List<List<Object>> rows = new ArrayList<>();
     for (PackBarrier.Path path : barrier.paths()) {
-      double face = path.mechanism().perDay(path.face());
-      double edge = path.mechanism().perDay(path.edge());
+      double face = path.mechanism().perDay(path.terms().face());
+      double edge = path.mechanism().perDay(path.terms().edge());
       rows.add(
           List.of(
               path.mechanism().word(),

@@ -16,8 +16,8 @@ enum Permeant {
   /** Relative humidity at which water is measured, 0 to 1. */
   static final double WATER_MEASURED_AT = 0.9;
 
-  /** Relative humidity for which flat oxygen rates are quoted, %. */
-  static final double OXYGEN_QUOTED_AT = 50;
+  /** Relative humidity for which flat oxygen rates are quoted, 0 to 1. */
+  static final double OXYGEN_QUOTED_AT = 0.5;
 
   private final String prefix;
   private final double measuredAtC;

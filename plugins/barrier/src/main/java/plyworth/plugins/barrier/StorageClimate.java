@@ -11,8 +11,9 @@ import plyworth.shared.brief.MoistureLimit;
  * @param celsius storage temperature, °C
  * @param outside relative humidity outside, 0 to 1
  * @param inside water activity in the pack at its wettest, 0 to 1
+ * @param driest water activity in the pack at its driest, 0 to 1
  */
-record StorageClimate(double celsius, double outside, double inside) {
+record StorageClimate(double celsius, double outside, double inside, double driest) {
 
   /**
    * The climate of a brief. Inside is the wetter end of the moisture limit, or the water over an
@@ -25,12 +26,9 @@ record StorageClimate(double celsius, double outside, double inside) {
         VolatileBalance.waterActivity(brief, celsius)
             .or(() -> brief.product().moisture().map(limit -> wetterEnd(limit, celsius)))
             .orElse(outside);
-    return new StorageClimate(celsius, outside, inside);
-  }
-
-  /** The climate of a season; inside stays at its wettest. */
-  StorageClimate in(Climate.Season season) {
-    return new StorageClimate(season.temperatureC(), season.humidityPercent() / 100, inside);
+    double driest =
+        Math.min(inside, brief.product().moisture().map(StorageClimate::drierEnd).orElse(inside));
+    return new StorageClimate(celsius, outside, inside, driest);
   }
 
   private static double wetterEnd(MoistureLimit limit, double celsius) {
@@ -39,14 +37,23 @@ record StorageClimate(double celsius, double outside, double inside) {
         : Math.max(limit.initialActivity(), limit.criticalActivity());
   }
 
+  private static double drierEnd(MoistureLimit limit) {
+    return limit.isotherm() instanceof Isotherm.Deliquescent
+        ? limit.initialActivity()
+        : Math.min(limit.initialActivity(), limit.criticalActivity());
+  }
+
   /**
-   * Relative humidity within the laminate, %: the mean of outside and inside, which the middle
-   * layer of a symmetrical laminate sees whatever its skins are made of (TAPPI 18IFP28, abstract).
-   * The true place of the layer is not used, so that the figure holds for every structure of a
-   * brief.
+   * Mean of the humidity outside and inside, 0 to 1: what the middle layer of a symmetrical
+   * laminate sees whatever its skins are made of (TAPPI 18IFP28, abstract).
    */
-  double withinPercent() {
-    return 50 * (outside + inside);
+  double within() {
+    return (outside + inside) / 2;
+  }
+
+  /** The season it stands for. */
+  Climate.Season season() {
+    return new Climate.Season(365, celsius, 100 * outside);
   }
 
   /** Saturated water vapour pressure, Pa. */

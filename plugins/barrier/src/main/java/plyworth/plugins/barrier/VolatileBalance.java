@@ -30,6 +30,9 @@ record VolatileBalance(
   /** Points of a course in each season, or in all of a constant climate. */
   private static final int POINTS = 40;
 
+  /** Relative error of the {@link MeanActivity}. */
+  private static final double TABULATED = 1e-5;
+
   /** The balance of the volatile content of a brief. */
   static VolatileBalance of(VolatileContent content, BarrierClimates climates) {
     double water = (1 - content.massFraction()) / content.massFraction();
@@ -121,13 +124,36 @@ record VolatileBalance(
   }
 
   @Override
-  public double atLeast(double conductance, double water) {
-    return mean.isPresent() ? days(conductance, water) : atLeast(conductance);
+  public double atLeast(double conductance, double waterLow, double waterHigh) {
+    if (followed(waterLow, waterHigh)) {
+      return (1 - TABULATED) * days(conductance, waterHigh);
+    }
+    return waterLow == waterHigh && mean.isPresent()
+        ? days(conductance, waterLow)
+        : atLeast(conductance) + 0 * waterHigh;
   }
 
   @Override
-  public double atMost(double conductance, double water) {
-    return mean.isPresent() ? days(conductance, water) : atMost(conductance);
+  public double atMost(double conductance, double waterLow, double waterHigh) {
+    if (followed(waterLow, waterHigh)) {
+      return (1 + TABULATED) * days(conductance, waterLow);
+    }
+    return waterLow == waterHigh && mean.isPresent()
+        ? days(conductance, waterLow)
+        : atMost(conductance) + 0 * waterHigh;
+  }
+
+  /** Whether days between two conductances to water lie between those at them. */
+  private boolean followed(double waterLow, double waterHigh) {
+    return waterLow < waterHigh && mean.isPresent() && dries();
+  }
+
+  /**
+   * Whether the liquid gives off water in every season: then more water that leaves means a richer
+   * liquid, and less time.
+   */
+  boolean dries() {
+    return courses.stream().allMatch(VolatileCourse::dries);
   }
 
   /** Days until the allowed loss in a constant climate. */

@@ -41,7 +41,8 @@ class LossBoundsTest {
       double loss = balance.lossPercent(conductance, 700);
       double[] low = new double[1];
       double[] high = new double[1];
-      bounds.enclose(new double[] {alcohol}, new double[] {water}, low, high, 1);
+      double[] waters = {water};
+      bounds.enclose(new double[] {alcohol}, waters, waters, low, high, 1);
       String pack = alcohol + ", " + water + ": " + low[0] + " to " + high[0];
       assertThat(loss).as(pack).isBetween(low[0], high[0] + 1e-9);
       if (loss < 10 && strength > 0.5) {
@@ -66,7 +67,8 @@ class LossBoundsTest {
     Random random = new Random(12);
     for (int i = 0; i < 300; i++) {
       double ratio = Math.exp(random.nextDouble(-10, 14));
-      double days = balance.atMost(1, ratio / course.saturatedPa());
+      double water = ratio / course.saturatedPa();
+      double days = balance.atMost(1, water, water);
       double exact = course.until(allowed / 100, ratio).exposure() * balance.chargeG();
       assertThat(Math.abs(days / exact - 1)).as("ratio " + ratio).isLessThan(1e-5);
     }

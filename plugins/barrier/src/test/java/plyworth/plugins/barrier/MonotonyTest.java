@@ -29,15 +29,24 @@ class MonotonyTest {
           PackBarrier after = Bench.barrier(context, with(thin, i, thicker(thin.layers().get(i))));
           assertThat(after.otr()).as(thin + ", " + i).isLessThanOrEqualTo(before.otr());
           assertThat(after.wvtr()).as(thin + ", " + i).isLessThanOrEqualTo(before.wvtr());
-          facesDoNotPassMore(before, after);
+          if (!followsHumidity(context, thin)) {
+            facesDoNotPassMore(before, after);
+          }
         }
       }
     }
   }
 
+  /** A thicker skin can make what lies behind or before it damper, and looser to oxygen. */
+  private static boolean followsHumidity(ScoringContext context, Structure structure) {
+    return structure.layers().stream()
+        .anyMatch(l -> context.material(l).property("o2-humidity-factor").isPresent());
+  }
+
   private static void facesDoNotPassMore(PackBarrier before, PackBarrier after) {
     for (int p = 0; p < before.paths().size(); p++) {
-      assertThat(after.paths().get(p).face()).isLessThanOrEqualTo(before.paths().get(p).face());
+      assertThat(after.paths().get(p).terms().face())
+          .isLessThanOrEqualTo(before.paths().get(p).terms().face());
     }
   }
 

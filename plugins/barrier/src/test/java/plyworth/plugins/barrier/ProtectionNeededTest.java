@@ -43,9 +43,7 @@ class ProtectionNeededTest {
     Table table =
         (Table)
             ProtectionSection.of(
-                    model,
-                    PackBarrier.of(model, structure),
-                    PackBarrier.conductance(model, structure))
+                    model, PackBarrier.of(model, structure), new FormedPack(model, structure))
                 .orElseThrow();
     List<Object> row = table.rows().get(0);
     assertThat((double) row.get(7)).isCloseTo(2.11451, withPercentage(0.05));

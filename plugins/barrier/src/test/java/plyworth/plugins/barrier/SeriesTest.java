@@ -101,6 +101,6 @@ class SeriesTest {
 
   private static double evoh(String material, double humidity) {
     LayerTransmission layers = BarrierModel.of(FILMS).layers();
-    return layers.humidityFactor(Layer.web(material, 5), Permeant.OXYGEN, humidity);
+    return layers.curve(Layer.web(material, 5), Permeant.OXYGEN).value(humidity / 100);
   }
 }

@@ -1,0 +1,25 @@
+package plyworth.plugins.barrier;
+
+import plyworth.plugins.barrier.laminate.HumidityCurve;
+import plyworth.plugins.barrier.laminate.MeanTable;
+
+/**
+ * A kind of layer that humidity moves, prepared for looking up.
+ *
+ * @param water how its permeability to water follows humidity
+ * @param oxygen the same for oxygen
+ * @param conducts means of {@code water}
+ * @param resists means of {@code water} over {@code oxygen}
+ */
+record Hygroscopic(
+    HumidityCurve water, HumidityCurve oxygen, MeanTable conducts, MeanTable resists) {
+
+  Hygroscopic(HumidityCurve water, HumidityCurve oxygen) {
+    this(water, oxygen, new MeanTable(water), new MeanTable(water.over(oxygen)));
+  }
+
+  /** Whether damp never tightens it, so that the ends of humidity give the ends of resistance. */
+  boolean rising() {
+    return water.rising() && oxygen.rising();
+  }
+}

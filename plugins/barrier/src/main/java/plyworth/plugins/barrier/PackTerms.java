@@ -1,0 +1,15 @@
+package plyworth.plugins.barrier;
+
+/**
+ * Conductance of a formed and handled pack, amount/(day·force), way by way.
+ *
+ * @param face through its faces
+ * @param edge sideways through the sealant in its seals
+ */
+record PackTerms(double face, double edge) {
+
+  /** All ways together. */
+  double total() {
+    return face + edge;
+  }
+}
