@@ -22,6 +22,7 @@ final class BarrierExplanation {
       sections.add(layers.table());
       sections.add(layers.bars());
     }
+    sections.addAll(HumiditySection.of(model, structure));
     sections.addAll(PinholeSection.of(model, structure));
     PackConductance pack = new FormedPack(model, structure);
     sections.addAll(PackSections.of(model, barrier, pack));

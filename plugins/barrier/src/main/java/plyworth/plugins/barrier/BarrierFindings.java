@@ -121,7 +121,7 @@ final class BarrierFindings {
   }
 
   private void handling(Layer layer, Layer outer) {
-    double multiplier = model.layers().handling().multiplier(layer, outer);
+    double multiplier = model.layers().damage().multiplier(layer, outer);
     if (multiplier != 1) {
       add(
           Level.INFORMS,

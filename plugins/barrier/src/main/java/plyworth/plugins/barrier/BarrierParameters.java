@@ -21,7 +21,7 @@ final class BarrierParameters {
   static List<Parameter> all() {
     List<Parameter> all = new ArrayList<>();
     all.add(parameter(BLOCK_MARGIN, "", 1, 0, Demand.CAP));
-    for (Handling.Kind kind : Handling.Kind.values()) {
+    for (Damage.Kind kind : Damage.Kind.values()) {
       all.add(parameter(kind.parameter(), "", kind.standard(), 1, 1000));
     }
     all.add(parameter(PINHOLE_DIAMETER, "um", 50, 1, 500));

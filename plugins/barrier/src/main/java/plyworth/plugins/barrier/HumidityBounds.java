@@ -12,7 +12,7 @@ final class HumidityBounds {
   private static final int ROUNDS = 4;
 
   /** Relative width of the whole resistance at which narrowing stops. */
-  private static final double NARROW = 1e-3;
+  private static final double NARROW = 4e-3;
 
   private final HygroscopicKinds kinds;
   private final HumiditySpan span;

@@ -24,7 +24,7 @@ record HygroscopicKinds(List<Hygroscopic> kinds, Map<String, Integer> numbers) {
       HumidityCurve oxygen = model.layers().curves().of(material, Permeant.OXYGEN);
       if (!water.one() || !oxygen.one()) {
         numbers.put(material.id(), kinds.size());
-        kinds.add(new Hygroscopic(water, oxygen));
+        kinds.add(new Hygroscopic(water, oxygen, model.climates().span()));
       }
     }
     return new HygroscopicKinds(List.copyOf(kinds), Map.copyOf(numbers));

@@ -34,7 +34,7 @@ final class LayerSections {
               layer,
               LayerData.of(model, layer, permeant),
               model.layers().flat(layer, permeant),
-              model.layers().handling().multiplier(layer, outer),
+              model.layers().damage().multiplier(layer, outer),
               1 / laminate.resistance(i, permeant)));
       outer = layer;
     }

@@ -22,7 +22,7 @@ final class LayerTransmission {
 
   private final ScoringContext context;
   private final double celsius;
-  private final Handling handling;
+  private final Damage damage;
   private final HumidityCurves curves;
 
   /**
@@ -33,13 +33,13 @@ final class LayerTransmission {
   LayerTransmission(ScoringContext context, double celsius) {
     this.context = context;
     this.celsius = celsius;
-    this.handling = new Handling(context);
+    this.damage = new Damage(context);
     this.curves = HumidityCurves.of(context);
   }
 
   /** How handling harms the layers. */
-  Handling handling() {
-    return handling;
+  Damage damage() {
+    return damage;
   }
 
   /**
@@ -62,7 +62,7 @@ final class LayerTransmission {
   double inPack(Layer layer, Layer outer, Permeant permeant) {
     return sound(layer, permeant)
         * climateFactor(layer, permeant)
-        * handling.multiplier(layer, outer);
+        * damage.multiplier(layer, outer);
   }
 
   /** How the materials follow humidity. */

@@ -51,7 +51,8 @@ final class WetLayer {
     innerLow = driest;
     outerHigh = dampest;
     innerHigh = dampest;
-    narrow();
+    low = water * kind.loosest();
+    high = water * kind.tightest();
   }
 
   /** Whether a layer stands here. */

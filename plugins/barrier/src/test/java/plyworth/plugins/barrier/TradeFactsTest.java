@@ -117,15 +117,14 @@ class TradeFactsTest {
 
   @Test
   void coatingOnPaperCracksWithItAndOnFilmDoesNot() {
-    Handling handling =
-        BarrierModel.of(Bench.context(SampleBriefs.sugarStick())).layers().handling();
+    Damage damage = BarrierModel.of(Bench.context(SampleBriefs.sugarStick())).layers().damage();
     var coating = LayerNotation.readLayer("dispersion-coating 8 g/m2 @dispersion-coating");
     var paper = LayerNotation.readLayer("kraft-paper 50 g/m2");
     var film = LayerNotation.readLayer("bopet 12 um");
-    assertThat(handling.kind(coating, paper)).contains(Handling.Kind.COATED_PAPER);
-    assertThat(handling.kind(coating, film)).isEmpty();
-    assertThat(handling.kind(coating, LayerNotation.readLayer("pvoh-coating 2 g/m2 @lacquering")))
-        .contains(Handling.Kind.COATED_PAPER);
+    assertThat(damage.kind(coating, paper)).contains(Damage.Kind.COATED_PAPER);
+    assertThat(damage.kind(coating, film)).isEmpty();
+    assertThat(damage.kind(coating, LayerNotation.readLayer("pvoh-coating 2 g/m2 @lacquering")))
+        .contains(Damage.Kind.COATED_PAPER);
   }
 
   private static List<String> rules(Assessment assessment, Finding.Level level) {

@@ -82,6 +82,12 @@ public record HumidityProfile(List<Ply> plies, double[] faces) {
     return slope;
   }
 
+  /** Humidity within a ply, at a share of its thickness from its outer face, 0 to 1. */
+  public double within(int ply, double share) {
+    HumidityCurve curve = plies.get(ply).water();
+    return curve.reach(faces[ply], share * curve.integral(faces[ply], faces[ply + 1]));
+  }
+
   /** Resistance of a ply to water, in its unit. */
   public double resistance(int ply) {
     return plies.get(ply).resistance() / plies.get(ply).water().mean(faces[ply], faces[ply + 1]);
