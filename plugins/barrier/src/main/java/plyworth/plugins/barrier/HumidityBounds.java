@@ -51,20 +51,20 @@ final class HumidityBounds {
     double polymers = states[at + HumidityState.affine(1) + HumidityState.COUNT][column];
     double unknown = 0 * states[at + HumidityState.WATER_LOW][column];
     double all = states[at + HumidityState.ALL][column] + unknown;
+    ends(states, at, column, polymers > 0);
     if (!constant || papers > 1 || polymers > 1) {
-      ends(states, at, column, polymers > 0);
       return;
     }
     take(paper, states, at, column, 0, papers);
     take(polymer, states, at, column, 1, polymers);
     fixed = Math.max(0, all - paper.water - polymer.water);
     narrow(polymer.stands() && polymer.outside < paper.outside);
-    waterLow = fixed + paper.low + polymer.low;
-    waterHigh = fixed + paper.high + polymer.high;
+    waterLow = Math.max(waterLow, fixed + paper.low + polymer.low);
+    waterHigh = Math.min(waterHigh, fixed + paper.high + polymer.high);
     if (oxygen) {
       double own = states[at + HumidityState.OXYGEN_FIXED][column];
-      oxygenLow = own + paper.oxygenLow() + polymer.oxygenLow();
-      oxygenHigh = own + paper.oxygenHigh() + polymer.oxygenHigh();
+      oxygenLow = Math.max(oxygenLow, own + paper.oxygenLow() + polymer.oxygenLow());
+      oxygenHigh = Math.min(oxygenHigh, own + paper.oxygenHigh() + polymer.oxygenHigh());
     }
   }
 

@@ -27,7 +27,9 @@ record StorageClimate(double celsius, double outside, double inside, double drie
             .or(() -> brief.product().moisture().map(limit -> wetterEnd(limit, celsius)))
             .orElse(outside);
     double driest =
-        Math.min(inside, brief.product().moisture().map(StorageClimate::drierEnd).orElse(inside));
+        Math.min(
+            inside,
+            brief.product().moisture().map(limit -> drierEnd(limit, celsius)).orElse(inside));
     return new StorageClimate(celsius, outside, inside, driest);
   }
 
@@ -37,8 +39,8 @@ record StorageClimate(double celsius, double outside, double inside, double drie
         : Math.max(limit.initialActivity(), limit.criticalActivity());
   }
 
-  private static double drierEnd(MoistureLimit limit) {
-    return limit.isotherm() instanceof Isotherm.Deliquescent
+  private static double drierEnd(MoistureLimit limit, double celsius) {
+    return limit.isotherm(celsius) instanceof Isotherm.Deliquescent
         ? limit.initialActivity()
         : Math.min(limit.initialActivity(), limit.criticalActivity());
   }

@@ -3,10 +3,12 @@ package plyworth.plugins.barrier;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Percentage.withPercentage;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import plyworth.shared.brief.Brief;
 import plyworth.shared.brief.Handling;
 import plyworth.shared.scoring.SampleBriefs;
+import plyworth.shared.scoring.ScoringContext;
 import plyworth.shared.structure.Layer;
 
 class DamageTest {
@@ -15,17 +17,7 @@ class DamageTest {
   private static final Layer PET = Layer.web("bopet", 12);
 
   private static double multiplier(Layer layer, Handling handling) {
-    Brief sample = SampleBriefs.sugarStick();
-    Brief brief =
-        new Brief(
-            sample.product(),
-            sample.climate(),
-            sample.shelfLifeDays(),
-            sample.pack(),
-            sample.machine(),
-            sample.market(),
-            sample.order(),
-            handling);
+    Brief brief = SampleBriefs.sugarStick().handled(handling);
     return new Damage(Bench.context(brief)).multiplier(layer, null);
   }
 
@@ -36,6 +28,24 @@ class DamageTest {
     assertThat(multiplier(FOIL, Handling.FORMED)).isBetween(1.5, 10.0);
     assertThat(multiplier(FOIL, Handling.SHIPPED)).isBetween(3.0, 100.0);
     assertThat(multiplier(FOIL, Handling.ROUGH)).isGreaterThan(multiplier(FOIL, Handling.SHIPPED));
+  }
+
+  /** Common practice: foil that is flexed on its way keeps less well than foil left in peace. */
+  @Test
+  void aFoilPackKeepsForFewerDaysTheHarderItIsTreatedWhileItsFlatFiguresStay() {
+    double before = Double.POSITIVE_INFINITY;
+    double flat = barrier(Handling.FLAT).wvtr();
+    for (Handling handling : List.of(Handling.FORMED, Handling.SHIPPED, Handling.ROUGH)) {
+      PackBarrier barrier = barrier(handling);
+      assertThat(barrier.days()).isLessThan(before);
+      assertThat(barrier.wvtr()).isEqualTo(flat);
+      before = barrier.days();
+    }
+  }
+
+  private static PackBarrier barrier(Handling handling) {
+    ScoringContext context = Bench.context(SampleBriefs.seasoningStick().handled(handling));
+    return Bench.barrier(context, "kraft-paper 50 g/m2 / aluminium-foil 7 um / ldpe 20 um");
   }
 
   @Test
