@@ -28,8 +28,13 @@ public abstract class PluginConformance {
     return SampleStructures.all();
   }
 
+  /** What is known of today's pack. */
+  protected Today today() {
+    return Today.UNKNOWN;
+  }
+
   private List<Trial> trials() {
-    return Trial.of(plugin(), briefs());
+    return Trial.of(plugin(), briefs(), today());
   }
 
   private List<Trial> layerwiseTrials() {

@@ -30,11 +30,16 @@ record Trial(
   private static final Map<Figure, Double> FIGURES =
       Map.of(Figure.PACKS_PER_MINUTE, 55.0, Figure.SKELETON_WASTE, 0.04);
 
-  /** Every brief: needed figures at hand, absent, unknown, and at hand under a random draw. */
+  /** Every brief, with nothing known of today's pack. */
   static List<Trial> of(ScoringPlugin plugin, List<Brief> briefs) {
+    return of(plugin, briefs, Today.UNKNOWN);
+  }
+
+  /** Every brief: needed figures at hand, absent, unknown, and at hand under a random draw. */
+  static List<Trial> of(ScoringPlugin plugin, List<Brief> briefs, Today today) {
     List<Trial> trials = new ArrayList<>();
     for (Brief brief : briefs) {
-      ScoringContext atHand = context(plugin, brief);
+      ScoringContext atHand = context(plugin, brief, today);
       trials.add(bind("figures at hand", plugin, atHand, known(plugin)));
       trials.add(bind("figures absent", plugin, without(atHand), Map.of()));
       trials.add(bind("figures unknown", plugin, atHand, unknown(plugin)));
@@ -59,7 +64,8 @@ record Trial(
             context.processes(),
             changed,
             context.available(),
-            context.draw());
+            context.draw(),
+            context.today());
     return bind(parameter.id() + " = " + value, plugin, other, needed);
   }
 
@@ -87,7 +93,7 @@ record Trial(
     return new Trial(name, plugin, context, plugin.bind(context), needed);
   }
 
-  private static ScoringContext context(ScoringPlugin plugin, Brief brief) {
+  private static ScoringContext context(ScoringPlugin plugin, Brief brief, Today today) {
     Map<String, Double> parameters = new TreeMap<>();
     plugin.parameters().forEach(p -> parameters.put(p.id(), p.standard()));
     Set<Figure> available = EnumSet.noneOf(Figure.class);
@@ -98,7 +104,8 @@ record Trial(
         ProcessLibrary.standard(),
         parameters,
         available,
-        Draw.TYPICAL);
+        Draw.TYPICAL,
+        today);
   }
 
   private static ScoringContext without(ScoringContext context) {
@@ -108,7 +115,8 @@ record Trial(
         context.processes(),
         context.parameters(),
         Set.of(),
-        context.draw());
+        context.draw(),
+        context.today());
   }
 
   private static Map<Figure, Double> known(ScoringPlugin plugin) {

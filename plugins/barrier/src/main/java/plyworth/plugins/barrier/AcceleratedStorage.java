@@ -68,7 +68,7 @@ record AcceleratedStorage(Optional<Mechanism> mechanism, List<Pull> pulls, Optio
   /** The chamber of the parameters, for one structure. */
   static AcceleratedStorage of(BarrierModel model, Structure structure) {
     Place storage = Place.of(model, structure);
-    Place chamber = Place.of(BarrierModel.of(inChamber(model.context())), structure);
+    Place chamber = Place.of(model.in(chamber(model.context())), structure);
     return refusal(storage, chamber)
         .map(AcceleratedStorage::refused)
         .orElseGet(() -> accelerated(storage, chamber));
@@ -78,13 +78,11 @@ record AcceleratedStorage(Optional<Mechanism> mechanism, List<Pull> pulls, Optio
     return new AcceleratedStorage(Optional.empty(), List.of(), Optional.of(reason));
   }
 
-  private static ScoringContext inChamber(ScoringContext context) {
-    Climate chamber =
-        new Climate(
-            "chamber",
-            context.parameter(BarrierParameters.CHAMBER_TEMPERATURE),
-            context.parameter(BarrierParameters.CHAMBER_HUMIDITY));
-    return context.with(context.brief().in(chamber));
+  private static Climate chamber(ScoringContext context) {
+    return new Climate(
+        "chamber",
+        context.parameter(BarrierParameters.CHAMBER_TEMPERATURE),
+        context.parameter(BarrierParameters.CHAMBER_HUMIDITY));
   }
 
   private static Optional<Text> refusal(Place storage, Place chamber) {

@@ -11,6 +11,7 @@ import plyworth.shared.scoring.ScoringContext;
  * @param context what the plugin may know
  * @param climate the storage climate, one for the whole brief
  * @param seasons the climate over time
+ * @param shared damage over its standard
  * @param storage layers at the storage climate
  * @param bySeason layers in each season
  */
@@ -18,23 +19,29 @@ record BarrierClimates(
     ScoringContext context,
     StorageClimate climate,
     Seasons seasons,
+    double shared,
     LayerTransmission storage,
     Map<Season, LayerTransmission> bySeason) {
 
-  /** The climates of a brief. */
-  static BarrierClimates of(ScoringContext context) {
+  /**
+   * The climates of a brief.
+   *
+   * @param shared damage over its standard
+   */
+  static BarrierClimates of(ScoringContext context, double shared) {
     StorageClimate climate = StorageClimate.of(context.brief());
     Seasons seasons =
         new Seasons(context.brief().climate(), Demand.CAP * context.brief().shelfLifeDays());
     Map<Season, LayerTransmission> bySeason = new HashMap<>();
     for (Season season : seasons.round()) {
-      bySeason.put(season, new LayerTransmission(context, season.temperatureC()));
+      bySeason.put(season, new LayerTransmission(context, season.temperatureC(), shared));
     }
     return new BarrierClimates(
         context,
         climate,
         seasons,
-        new LayerTransmission(context, climate.celsius()),
+        shared,
+        new LayerTransmission(context, climate.celsius(), shared),
         Map.copyOf(bySeason));
   }
 
@@ -46,6 +53,6 @@ record BarrierClimates(
   /** Layers in a season, be it one of the brief or any other. */
   LayerTransmission layers(Season season) {
     LayerTransmission known = bySeason.get(season);
-    return known != null ? known : new LayerTransmission(context, season.temperatureC());
+    return known != null ? known : new LayerTransmission(context, season.temperatureC(), shared);
   }
 }

@@ -17,6 +17,7 @@ final class BarrierExplanation {
     PackBarrier barrier = PackBarrier.of(model, structure);
     List<Section> sections = new ArrayList<>();
     sections.add(verdict(barrier));
+    sections.addAll(CalibrationSections.of(model));
     for (Permeant permeant : barrier.permeants()) {
       LayerSections layers = new LayerSections(model, structure, permeant);
       sections.add(layers.table());

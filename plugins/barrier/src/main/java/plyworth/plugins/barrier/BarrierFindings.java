@@ -39,6 +39,7 @@ final class BarrierFindings {
     all.keeping();
     all.volatileLoss();
     all.instrumentFloor();
+    all.findings.addAll(CalibrationFindings.of(model));
     return List.copyOf(all.findings);
   }
 

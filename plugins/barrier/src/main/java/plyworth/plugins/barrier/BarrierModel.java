@@ -2,6 +2,7 @@ package plyworth.plugins.barrier;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import plyworth.shared.brief.Climate;
 import plyworth.shared.scoring.ScoringContext;
 import plyworth.shared.scoring.Text;
 
@@ -12,15 +13,40 @@ import plyworth.shared.scoring.Text;
  * @param climates climate of storage, and what each layer lets through in it
  * @param pack geometry of the pack
  * @param demand what the brief asks for
+ * @param calibration what measurements of today's pack say
  */
 record BarrierModel(
-    ScoringContext context, BarrierClimates climates, PackGeometry pack, Demand demand) {
+    ScoringContext context,
+    BarrierClimates climates,
+    PackGeometry pack,
+    Demand demand,
+    Calibration calibration) {
 
-  /** The model of a context. */
+  /** The model of a context, calibrated on what is known of today's pack. */
   static BarrierModel of(ScoringContext context) {
-    BarrierClimates climates = BarrierClimates.of(context);
+    BarrierClimates climates = BarrierClimates.of(context, 1);
+    PackGeometry pack = PackGeometry.of(context.brief().pack());
+    BarrierModel standard =
+        new BarrierModel(context, climates, pack, Demand.of(climates), Calibration.NONE);
+    return standard.calibrated(Calibration.of(standard));
+  }
+
+  private BarrierModel calibrated(Calibration found) {
+    BarrierModel shared = found.times() == 1 ? this : with(found.times());
+    return new BarrierModel(context, shared.climates, shared.pack, demand, found);
+  }
+
+  /** The same pack with damage and seal edge so many times their standard. */
+  BarrierModel with(double times) {
     return new BarrierModel(
-        context, climates, PackGeometry.of(context.brief().pack()), Demand.of(climates));
+        context, BarrierClimates.of(context, times), pack.edgeTimes(times), demand, calibration);
+  }
+
+  /** The same packs, as calibrated, in another climate. */
+  BarrierModel in(Climate climate) {
+    ScoringContext other = context.with(context.brief().in(climate));
+    BarrierClimates climates = BarrierClimates.of(other, calibration.times());
+    return new BarrierModel(other, climates, pack, Demand.of(climates), calibration);
   }
 
   /** Climate of storage. */

@@ -60,13 +60,20 @@ final class Damage {
   private final ScoringContext context;
   private final Map<Kind, Double> multipliers = new EnumMap<>(Kind.class);
 
-  Damage(ScoringContext context) {
+  /**
+   * The damage in a context.
+   *
+   * @param shared the damage that calibration finds over its standard: a multiplier m becomes 1 +
+   *     (m − 1) times it, so that a layer never lets through less than its flat sheet
+   */
+  Damage(ScoringContext context, double shared) {
     this.context = context;
     for (Kind kind : Kind.values()) {
       double set = context.parameter(kind.parameter());
       String input = "barrier/" + kind.parameter();
       double shipped = context.draw().figure(input, kind.around(set));
-      multipliers.put(kind, Math.pow(shipped, severity(context.brief().handling())));
+      double handled = Math.pow(shipped, severity(context.brief().handling()));
+      multipliers.put(kind, 1 + (handled - 1) * shared);
     }
   }
 

@@ -29,11 +29,12 @@ final class LayerTransmission {
    * The layers of a context.
    *
    * @param celsius temperature of the pack, °C
+   * @param shared damage over its standard
    */
-  LayerTransmission(ScoringContext context, double celsius) {
+  LayerTransmission(ScoringContext context, double celsius, double shared) {
     this.context = context;
     this.celsius = celsius;
-    this.damage = new Damage(context);
+    this.damage = new Damage(context, shared);
     this.curves = HumidityCurves.of(context);
   }
 

@@ -7,12 +7,18 @@ import plyworth.shared.brief.Pack;
  *
  * @param faceM2 area of the faces, m²
  * @param edgeRatio length of the sealed edge over the width of the seal
+ * @param edgeTimes what the edge lets through over its standard
  */
-record PackGeometry(double faceM2, double edgeRatio) {
+record PackGeometry(double faceM2, double edgeRatio, double edgeTimes) {
 
   /** The geometry of a pack; every seal is taken as wide as its end seals. */
   static PackGeometry of(Pack pack) {
-    return new PackGeometry(pack.faceAreaM2(), pack.sealedEdgeMm() / pack.sealWidthMm());
+    return new PackGeometry(pack.faceAreaM2(), pack.sealedEdgeMm() / pack.sealWidthMm(), 1);
+  }
+
+  /** The same with another seal edge. */
+  PackGeometry edgeTimes(double times) {
+    return new PackGeometry(faceM2, edgeRatio, times);
   }
 
   /**
@@ -23,6 +29,6 @@ record PackGeometry(double faceM2, double edgeRatio) {
    * @param gapUm sealant between the barrier layers of a closed seal, µm
    */
   double edge(double permeability, double gapUm) {
-    return permeability * gapUm * edgeRatio * 1e-12;
+    return permeability * gapUm * edgeRatio * edgeTimes * 1e-12;
   }
 }

@@ -22,8 +22,10 @@ import plyworth.shared.material.Sourced;
 import plyworth.shared.quantity.Range;
 import plyworth.shared.route.ProcessLibrary;
 import plyworth.shared.scoring.Draw;
+import plyworth.shared.scoring.Measurement;
 import plyworth.shared.scoring.SampleBriefs;
 import plyworth.shared.scoring.ScoringContext;
+import plyworth.shared.scoring.Today;
 import plyworth.shared.structure.LayerNotation;
 import plyworth.shared.structure.Structure;
 
@@ -98,7 +100,26 @@ final class Bench {
         context.processes(),
         parameters,
         context.available(),
-        context.draw());
+        context.draw(),
+        context.today());
+  }
+
+  /** The same with a baseline and what was measured on it. */
+  static ScoringContext with(ScoringContext context, String baseline, Measurement... measured) {
+    return new ScoringContext(
+        context.brief(),
+        context.materials(),
+        context.processes(),
+        context.parameters(),
+        context.available(),
+        context.draw(),
+        new Today(Optional.of(LayerNotation.readStructure(baseline)), List.of(measured)));
+  }
+
+  /** A measurement on five samples. */
+  static Measurement measured(String criterion, double value, double spread, String note) {
+    return new Measurement(
+        "barrier/" + criterion, value, "", spread, 5, "store trial", "2026-03-12", note);
   }
 
   static PackBarrier barrier(ScoringContext context, String structure) {

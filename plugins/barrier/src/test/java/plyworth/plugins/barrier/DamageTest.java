@@ -18,7 +18,7 @@ class DamageTest {
 
   private static double multiplier(Layer layer, Handling handling) {
     Brief brief = SampleBriefs.sugarStick().handled(handling);
-    return new Damage(Bench.context(brief)).multiplier(layer, null);
+    return new Damage(Bench.context(brief), 1).multiplier(layer, null);
   }
 
   /** Common practice; multipliers after 20 full strokes of ASTM F392 from memory. */
