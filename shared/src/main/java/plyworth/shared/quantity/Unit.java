@@ -9,7 +9,7 @@ import java.util.Optional;
  * Units that people type and read, each with its exact factor to the unit used inside.
  *
  * <p>Factors follow from the international inch (25.4 mm), pound (0.453 592 37 kg) and standard
- * atmosphere (1.013 25 bar).
+ * atmosphere (1.013 25 bar), unless a unit says otherwise.
  */
 public enum Unit {
   /** Micrometre, the inside unit of gauge. */
@@ -40,7 +40,34 @@ public enum Unit {
       Kind.OXYGEN_PERMEABILITY,
       "cm³·mil/(100in²·day·atm)",
       25.4 / 0.064516 / 1.01325,
-      "cm3.mil/(100in2.day.atm)");
+      "cm3.mil/(100in2.day.atm)"),
+  /**
+   * 10⁻¹⁰ cm³(STP)·cm/(cm²·s·cmHg), as research on membranes and polymers quotes oxygen; a
+   * millimetre of mercury is 133.322 387 415 Pa.
+   */
+  BARRER(
+      Kind.OXYGEN_PERMEABILITY,
+      "Barrer",
+      1e-10 * 1e4 * 1e4 * 86_400 * 1e5 / 1333.22387415,
+      "barrer"),
+  /** Mass of oxygen in SI units, without prefixes: 22 413.97 cm³(STP) per mole of 31.998 g. */
+  O2_PERMEABILITY_SI(
+      Kind.OXYGEN_PERMEABILITY,
+      "kg·m/(m²·s·Pa)",
+      22_413.97 / 31.998e-3 * 1e6 * 86_400 * 1e5,
+      "kg.m/(m2.s.pa)"),
+  /** Inside unit of water-vapour permeability at a stated climate. */
+  WV_PERMEABILITY(Kind.VAPOUR_PERMEABILITY, "g·µm/(m²·day)", 1, "g.um/(m2.day)"),
+  /** Water-vapour permeability per mil and 100 square inches. */
+  WV_PERMEABILITY_US(
+      Kind.VAPOUR_PERMEABILITY, "g·mil/(100in²·day)", 25.4 / 0.064516, "g.mil/(100in2.day)"),
+  /** Inside unit of water-vapour permeance, per pascal of vapour pressure difference. */
+  WV_PERMEANCE(Kind.VAPOUR_PERMEANCE, "g/(m²·day·Pa)", 1, "g/(m2.day.pa)"),
+  /**
+   * Grain per square foot, hour and inch of mercury at 0 °C: a grain is 64.798 91 mg, an inch of
+   * mercury 3386.389 Pa.
+   */
+  PERM_US(Kind.VAPOUR_PERMEANCE, "perm (US)", 0.06479891 * 24 / 0.09290304 / 3386.389, "perm");
 
   /** What a unit measures; only units of one kind convert into each other. */
   public enum Kind {
@@ -53,7 +80,11 @@ public enum Unit {
     /** Water-vapour transmission rate; inside g/(m²·day). */
     VAPOUR_RATE,
     /** Oxygen permeability; inside cm³(STP)·µm/(m²·day·bar). */
-    OXYGEN_PERMEABILITY
+    OXYGEN_PERMEABILITY,
+    /** Water-vapour permeability at a stated climate; inside g·µm/(m²·day). */
+    VAPOUR_PERMEABILITY,
+    /** Water-vapour permeance; inside g/(m²·day·Pa). */
+    VAPOUR_PERMEANCE
   }
 
   private final Kind kind;

@@ -58,6 +58,36 @@ class UnitTest {
     assertThat(Unit.O2_PERMEABILITY_US.toInside(600)).isCloseTo(233_131, withinPercentage(0.01));
   }
 
+  /**
+   * Polylactide at 0.26 Barrer and 30 °C (Gas permeation properties of poly(lactic acid) revisited,
+   * abstract), converted by the conventional millimetre of mercury.
+   */
+  @Test
+  void oxygenPermeabilityInBarrer() {
+    assertThat(Unit.BARRER.toInside(1)).isCloseTo(64_805.3, withinPercentage(0.01));
+    assertThat(Unit.BARRER.toInside(0.26)).isCloseTo(16_849, withinPercentage(0.01));
+  }
+
+  /**
+   * Polylactide at 2 to 12 times 10⁻¹⁸ kg·m/(m²·s·Pa) of oxygen (Journal of Applied Polymer Science
+   * 92 (2004) 1790, abstract), at 1.427592 mg per cm³(STP).
+   */
+  @Test
+  void oxygenPermeabilityByMassAndMetre() {
+    Unit unit = Unit.O2_PERMEABILITY_SI;
+    assertThat(unit.toInside(1e-18)).isCloseTo(6052.1, withinPercentage(0.01));
+    assertThat(unit.toInside(2e-18)).isCloseTo(12_104, withinPercentage(0.01));
+    assertThat(unit.toInside(12e-18)).isCloseTo(72_625, withinPercentage(0.01));
+  }
+
+  /** By the international inch alone; a US perm is 57.2135 ng/(s·m²·Pa) (from memory). */
+  @Test
+  void waterPermeabilityPerMilAndPermeanceInPerms() {
+    assertThat(Unit.WV_PERMEABILITY_US.toInside(1)).isCloseTo(393.701, withinPercentage(0.01));
+    assertThat(Unit.PERM_US.toInside(1)).isCloseTo(4.94325e-3, withinPercentage(0.01));
+    assertThat(Unit.PERM_US.toInside(1)).isCloseTo(57.2135e-9 * 86_400, withinPercentage(0.01));
+  }
+
   @ParameterizedTest
   @EnumSource
   void thereAndBackIsTheSame(Unit unit) {
