@@ -1,0 +1,2 @@
+/** Benchmarks of the workbench on the example studies. */
+package plyworth.workbench.speed;

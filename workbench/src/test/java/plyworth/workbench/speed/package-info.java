@@ -1,2 +1,0 @@
-/** Programs that print how fast the workbench is; nothing here is asserted. */
-package plyworth.workbench.speed;
