@@ -1,5 +1,6 @@
 package plyworth.shared.scoring;
 
+import java.util.function.ToDoubleFunction;
 import plyworth.shared.quantity.Range;
 
 /**
@@ -22,12 +23,22 @@ public interface Draw {
   double figure(String input, Range range);
 
   /**
-   * A random draw: triangular between low and high with its mode at the typical figure, on the
-   * logarithm where low is above 0 (inverse of the triangular distribution function).
+   * The world in which each input stands at some quantile of its distribution: triangular between
+   * low and high with its mode at the typical figure, on the logarithm where low is above 0
+   * (inverse of the triangular distribution function).
+   *
+   * @param quantile of an input, by its name; 0 to 1
+   */
+  static Draw at(ToDoubleFunction<String> quantile) {
+    return (input, range) -> RandomDraw.triangular(quantile.applyAsDouble(input), range);
+  }
+
+  /**
+   * A random draw from the distributions of {@link #at}.
    *
    * @param seed same seed, same world
    */
   static Draw random(long seed) {
-    return (input, range) -> RandomDraw.triangular(RandomDraw.uniform(seed, input), range);
+    return at(input -> RandomDraw.uniform(seed, input));
   }
 }

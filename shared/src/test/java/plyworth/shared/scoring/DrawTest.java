@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.function.LongToDoubleFunction;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import plyworth.shared.quantity.Range;
 
 class DrawTest {
@@ -33,6 +35,18 @@ class DrawTest {
     Range range = new Range(1, 10, 1000);
     double mean = mean(seed -> Math.log10(Draw.random(seed).figure("ldpe/x", range)));
     assertThat(mean).isCloseTo((0 + 1 + 3) / 3.0, within(4 * standardError(0, 1, 3)));
+  }
+
+  /** Tenth, fiftieth and ninetieth percentile of the triangle (0.8, 1.0, 1.6), by inversion. */
+  @ParameterizedTest
+  @CsvSource({"0.1, 0.92649111", "0.5, 1.11010205", "0.9, 1.38091098"})
+  void aQuantileIsThatOfATriangle(double quantile, double figure) {
+    Range belowZero = new Range(0.8 - 2, 1.0 - 2, 1.6 - 2);
+    assertThat(Draw.at(input -> quantile).figure("ldpe/x", belowZero))
+        .isCloseTo(figure - 2, within(1e-8));
+    Range logarithmic = new Range(Math.exp(0.8), Math.exp(1.0), Math.exp(1.6));
+    assertThat(Math.log(Draw.at(input -> quantile).figure("ldpe/x", logarithmic)))
+        .isCloseTo(figure, within(1e-8));
   }
 
   @Test

@@ -31,6 +31,7 @@ import plyworth.workbench.robustness.Doubt;
       ExplainCommand.class,
       CompareCommand.class,
       RobustnessCommand.class,
+      SensitivityCommand.class,
       CheckCommand.class,
       PluginsCommand.class,
       ProductsCommand.class

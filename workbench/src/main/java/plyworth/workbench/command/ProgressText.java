@@ -11,15 +11,26 @@ final class ProgressText implements Progress {
   private static final long NANOS_BETWEEN_LINES = 2_000_000_000L;
 
   private final PrintWriter err;
+  private final String line;
   private final AtomicLong next = new AtomicLong(System.nanoTime() + NANOS_BETWEEN_LINES);
 
-  private ProgressText(PrintWriter err) {
+  private ProgressText(PrintWriter err, String line) {
     this.err = err;
+    this.line = line;
   }
 
-  /** Silent where nobody waits. */
+  /** Of candidates; silent where nobody waits. */
   static Progress on(PrintWriter err) {
-    return System.console() == null ? Progress.NONE : new ProgressText(err);
+    return of(err, "settled %,d of %,d candidates%n");
+  }
+
+  /** Of one structure in many worlds; silent where nobody waits. */
+  static Progress ofWorlds(PrintWriter err) {
+    return of(err, "scored %,d of %,d times%n");
+  }
+
+  private static Progress of(PrintWriter err, String line) {
+    return System.console() == null ? Progress.NONE : new ProgressText(err, line);
   }
 
   @Override
@@ -27,7 +38,7 @@ final class ProgressText implements Progress {
     long due = next.get();
     long now = System.nanoTime();
     if (now > due && next.compareAndSet(due, now + NANOS_BETWEEN_LINES)) {
-      err.printf(Locale.ROOT, "settled %,d of %,d candidates%n", candidates, of);
+      err.printf(Locale.ROOT, line, candidates, of);
       err.flush();
     }
   }

@@ -81,7 +81,7 @@ final class SheetText {
         "%14s  %-22s %s%n",
         CriterionText.figure(ranked, weighed, part.low()),
         range(ranges.get(weighed.criterion().id()), weighed),
-        CriterionText.named(ranked, c) + missing(weighed, sheet.outcomes().get(c)));
+        CriterionText.named(ranked, c) + unknown(ranked, weighed, sheet.outcomes().get(c)));
   }
 
   private static String range(Range range, Weighed weighed) {
@@ -91,7 +91,8 @@ final class SheetText {
         : "";
   }
 
-  private String missing(Weighed weighed, Outcome outcome) {
+  /** Why there is no figure; empty where there is one. */
+  static String unknown(Ranked ranked, Weighed weighed, Outcome outcome) {
     if (outcome instanceof Outcome.DataMissing data) {
       return "; unknown: " + data.subject() + " has no " + data.property();
     }

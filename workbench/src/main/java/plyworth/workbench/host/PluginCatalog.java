@@ -4,11 +4,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import plyworth.shared.scoring.Figure;
 
 /**
  * The plugins at hand, providers before those that need them, and those that are left out.
@@ -69,6 +71,22 @@ public record PluginCatalog(Path folder, List<LoadedPlugin> plugins, List<Plugin
   public PluginCatalog without(Set<String> ids) {
     return new PluginCatalog(
         folder, plugins.stream().filter(p -> !ids.contains(p.id())).toList(), faults);
+  }
+
+  /** This catalogue with some plugins alone, and those whose figures they need. */
+  public PluginCatalog only(Set<String> ids) {
+    Set<String> kept = new HashSet<>();
+    Set<Figure> needed = EnumSet.noneOf(Figure.class);
+    for (int p = plugins.size() - 1; p >= 0; p--) {
+      LoadedPlugin loaded = plugins.get(p);
+      boolean provides = loaded.plugin().provides().stream().anyMatch(needed::contains);
+      if (provides || ids.contains(loaded.id())) {
+        kept.add(loaded.id());
+        needed.addAll(loaded.plugin().needs());
+      }
+    }
+    return new PluginCatalog(
+        folder, plugins.stream().filter(p -> kept.contains(p.id())).toList(), faults);
   }
 
   /** This catalogue with one plugin moved to the faulty ones. */

@@ -18,8 +18,9 @@ public interface Progress {
   /**
    * More is done.
    *
-   * @param candidates candidates that are settled: scored, or known not to be among the best
-   * @param of candidates there are
+   * @param candidates candidates that are settled: scored, or known not to be among the best; or
+   *     worlds in which one structure is scored
+   * @param of how many there are
    */
   void scored(long candidates, long of);
 

@@ -1,0 +1,74 @@
+package plyworth.workbench.command;
+
+import java.util.Locale;
+import java.util.Optional;
+import plyworth.shared.material.Material;
+import plyworth.shared.material.Property;
+import plyworth.shared.route.Process;
+import plyworth.shared.scoring.Parameter;
+import plyworth.shared.scoring.ScoringPlugin;
+import plyworth.shared.study.Study;
+import plyworth.workbench.analysis.Ranked;
+import plyworth.workbench.host.LoadedPlugin;
+import plyworth.workbench.host.Sentences;
+
+/**
+ * An uncertain input as people know it.
+ *
+ * @param owner the material, process or plugin it belongs to
+ * @param what its property, figure or setting
+ * @param unit unit of its figures in plain spelling; empty where it has none, or nothing says which
+ */
+record InputText(String owner, String what, String unit) {
+
+  /** What stands behind the name under which a plugin draws an input. */
+  static InputText of(Ranked ranked, String id) {
+    int slash = id.indexOf('/');
+    String owner = id.substring(0, Math.max(0, slash));
+    String what = id.substring(slash + 1);
+    Study study = ranked.study();
+    Optional<InputText> text =
+        owner.startsWith("@")
+            ? study.processesAtHand().find(owner.substring(1)).map(p -> figure(p, what))
+            : study.materialsAtHand().find(owner).map(m -> property(m, what));
+    return text.or(
+            () ->
+                ranked
+                    .scored()
+                    .compiled()
+                    .prepared()
+                    .catalog()
+                    .find(owner)
+                    .map(LoadedPlugin::plugin)
+                    .map(p -> setting(p, what)))
+        .orElse(new InputText(owner, what, ""));
+  }
+
+  private static InputText property(Material material, String id) {
+    return new InputText(material.name(), id, unit(material.property(id)));
+  }
+
+  private static InputText figure(Process process, String id) {
+    return new InputText(process.name(), id, unit(Optional.ofNullable(process.figures().get(id))));
+  }
+
+  private static InputText setting(ScoringPlugin plugin, String id) {
+    String title = Sentences.of(plugin, plugin.card().title(), Locale.ENGLISH);
+    for (Parameter parameter : plugin.parameters()) {
+      if (parameter.id().equals(id)) {
+        String what = Sentences.of(plugin, parameter.title(), Locale.ENGLISH);
+        return new InputText(title, what, parameter.unit());
+      }
+    }
+    return new InputText(title, id, "");
+  }
+
+  private static String unit(Optional<Property> property) {
+    return property.map(Property::unit).orElse("");
+  }
+
+  @Override
+  public String toString() {
+    return owner + ": " + what;
+  }
+}
