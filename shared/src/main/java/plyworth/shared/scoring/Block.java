@@ -40,6 +40,9 @@ public final class Block {
   /** Provided figures: index in {@link ScoringPlugin#provides} by candidate. Out. */
   public final double[][] provided;
 
+  /** Upper columns once asked for, kept for the blocks to come. */
+  private final double[][] apart;
+
   /**
    * A block with room for {@code capacity} candidates.
    *
@@ -54,6 +57,7 @@ public final class Block {
     needed = new double[needs][capacity];
     low = new double[criteria][capacity];
     high = low.clone();
+    apart = new double[criteria][];
     blocked = new long[capacity];
     undecided = new boolean[capacity];
     provided = new double[provides][capacity];
@@ -62,7 +66,10 @@ public final class Block {
   /** The separate upper column of a criterion that the layerwise form only bounds. */
   public double[] apart(int criterion) {
     if (high[criterion] == low[criterion]) {
-      high[criterion] = new double[low[criterion].length];
+      if (apart[criterion] == null) {
+        apart[criterion] = new double[low[criterion].length];
+      }
+      high[criterion] = apart[criterion];
     }
     return high[criterion];
   }

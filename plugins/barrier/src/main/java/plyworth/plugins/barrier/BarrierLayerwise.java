@@ -43,11 +43,10 @@ final class BarrierLayerwise implements Layerwise {
   private final HygroscopicKinds kinds;
   private final HumidityState humidity;
   private final boolean humid;
-  private final boolean constant;
-  private final boolean exact;
   private final boolean oxygen;
   private final int firstEdge;
   private final Optional<LossBounds> loss;
+  private final PackFinish finish;
   private final double failsBefore;
 
   BarrierLayerwise(BarrierModel model) {
@@ -57,11 +56,10 @@ final class BarrierLayerwise implements Layerwise {
     this.kinds = HygroscopicKinds.of(model);
     this.oxygen = permeants.contains(Permeant.OXYGEN);
     this.humidity = new HumidityState(model, kinds, oxygen);
-    this.humid = oxygen || permeants.contains(Permeant.WATER);
-    this.constant = model.climates().seasons().constant();
-    this.exact = constant && !humid;
+    this.humid = !permeants.isEmpty();
     this.firstEdge = HUMIDITY + (humid ? humidity.size() : 0);
     this.loss = LossBounds.of(model.demand());
+    this.finish = new PackFinish(model, permeants, loss);
     this.failsBefore = model.blockMargin() * model.demand().days();
   }
 
@@ -129,72 +127,27 @@ final class BarrierLayerwise implements Layerwise {
     invert(block.states[FLAT_WATER_HIGH], block.low[WVTR], size);
     invert(block.states[FLAT_WATER_LOW], block.apart(WVTR), size);
     System.arraycopy(block.states[LIGHTEST], 0, block.low[LIGHT], 0, size);
-    double[] fewest = block.low[SHELF_LIFE];
-    double[] most = exact ? fewest : block.apart(SHELF_LIFE);
-    Arrays.fill(fewest, 0, size, model.demand().cap());
-    Arrays.fill(most, 0, size, model.demand().cap());
+    Arrays.fill(block.low[SHELF_LIFE], 0, size, model.demand().cap());
     Arrays.fill(block.blocked, 0, size, 0);
     Arrays.fill(block.undecided, 0, size, false);
-    Conductances conductances = conductances(block);
-    for (Mechanism mechanism : mechanisms) {
-      finish(block, mechanism, conductances);
-    }
-    finishLoss(block, conductances);
-    over(block.low[SHELF_LIFE], block.low[MARGIN], size);
-    if (!exact) {
-      over(most, block.apart(MARGIN), size);
-    }
-  }
-
-  /** Ends of the conductances of a block, by permeant. */
-  private record Conductances(List<Permeant> permeants, double[][] least, double[][] largest) {
-
-    double[] least(Permeant permeant) {
-      return least[permeants.indexOf(permeant)];
-    }
-
-    double[] largest(Permeant permeant) {
-      return largest[permeants.indexOf(permeant)];
-    }
-  }
-
-  private Conductances conductances(Block block) {
-    int size = block.size;
-    double[][] water = new double[2][size];
-    double[][] oxygens = new double[2][oxygen ? size : 0];
     if (humid) {
-      HumidityBounds bounds = new HumidityBounds(kinds, model.climates(), oxygen);
-      for (int i = 0; i < size; i++) {
-        bounds.of(block.states, HUMIDITY, i);
-        water[0][i] = bounds.waterLow;
-        water[1][i] = bounds.waterHigh;
-        if (oxygen) {
-          oxygens[0][i] = bounds.oxygenLow;
-          oxygens[1][i] = bounds.oxygenHigh;
-        }
-      }
+      Arrays.fill(block.apart(SHELF_LIFE), 0, size, model.demand().cap());
+      finish.finish(block, ends(block.states));
+      over(block.high[SHELF_LIFE], block.apart(MARGIN), size);
     }
-    double[][] least = new double[permeants.size()][];
-    double[][] largest = new double[permeants.size()][];
-    for (int p = 0; p < permeants.size(); p++) {
-      double[] edge = block.states[edge(permeants.get(p))];
-      double[] own = block.states[edge(permeants.get(p)) + (permeants.get(p).alcohol() ? 1 : 0)];
-      double[][] ends =
-          switch (permeants.get(p)) {
-            case WATER -> water;
-            case OXYGEN -> oxygens;
-            case ALCOHOL, ETHANOL -> new double[][] {own, own};
-          };
-      least[p] = conductances(ends[1], edge, size);
-      largest[p] = conductances(ends[0], edge, size);
-    }
-    return new Conductances(permeants, least, largest);
+    over(block.low[SHELF_LIFE], block.low[MARGIN], size);
   }
 
-  private double[] conductances(double[] resistance, double[] edge, int size) {
-    double[] conductances = new double[size];
-    Arrays.setAll(conductances, i -> conductance(resistance[i], edge[i]));
-    return conductances;
+  private PackEnds ends(double[][] states) {
+    double[][] edges = new double[permeants.size()][];
+    double[][] alone = new double[permeants.size()][];
+    for (int p = 0; p < edges.length; p++) {
+      int edge = edge(permeants.get(p));
+      edges[p] = states[edge];
+      alone[p] = states[permeants.get(p).alcohol() ? edge + 1 : edge];
+    }
+    HumidityBounds bounds = new HumidityBounds(kinds, model.climates(), states, HUMIDITY, oxygen);
+    return new PackEnds(permeants, model.pack().faceM2(), bounds, edges, alone);
   }
 
   private void over(double[] days, double[] margins, int size) {
@@ -202,54 +155,6 @@ final class BarrierLayerwise implements Layerwise {
     for (int i = 0; i < size; i++) {
       margins[i] = days[i] / asked;
     }
-  }
-
-  private void finish(Block block, Mechanism mechanism, Conductances conductances) {
-    Balance balance = mechanism.balance();
-    boolean alcohol = mechanism.permeant().alcohol();
-    Permeant with = alcohol ? Permeant.WATER : mechanism.permeant();
-    double[] least = conductances.least(mechanism.permeant());
-    double[] largest = conductances.largest(mechanism.permeant());
-    double[] leastWith = conductances.least(with);
-    double[] largestWith = conductances.largest(with);
-    double tooMuchBefore = alcohol ? model.demand().days() : 0;
-    double[] fewest = block.low[SHELF_LIFE];
-    double[] most = block.high[SHELF_LIFE];
-    for (int i = 0; i < block.size; i++) {
-      double latest = balance.atMost(least[i], leastWith[i], largestWith[i]);
-      boolean fails = latest < failsBefore;
-      boolean loses = latest < tooMuchBefore;
-      most[i] = Math.min(most[i], latest);
-      block.blocked[i] |= fails ? DOES_NOT_KEEP_BIT : 0;
-      block.blocked[i] |= loses ? VOLATILE_LOSS_BIT : 0;
-      if (!exact) {
-        double soonest = balance.atLeast(largest[i], leastWith[i], largestWith[i]);
-        fewest[i] = Math.min(fewest[i], soonest);
-        boolean open = !fails && soonest < failsBefore || !loses && soonest < tooMuchBefore;
-        block.undecided[i] |= constant && open;
-      }
-    }
-  }
-
-  private void finishLoss(Block block, Conductances conductances) {
-    if (model.demand().alcohol().isEmpty()) {
-      return;
-    }
-    double[] low = block.low[VOLATILE_LOSS];
-    double[] high = block.apart(VOLATILE_LOSS);
-    if (loss.isEmpty()) {
-      Arrays.fill(low, 0, block.size, Double.NaN);
-      Arrays.fill(high, 0, block.size, Double.NaN);
-      return;
-    }
-    loss.get()
-        .enclose(
-            conductances.least(model.demand().alcohol().get().permeant()),
-            conductances.least(Permeant.WATER),
-            conductances.largest(Permeant.WATER),
-            low,
-            high,
-            block.size);
   }
 
   private static void invert(double[] resistances, double[] rates, int size) {

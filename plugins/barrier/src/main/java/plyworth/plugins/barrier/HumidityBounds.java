@@ -5,7 +5,8 @@ package plyworth.plugins.barrier;
  * face is that outside plus the share of the resistance before the face times the difference to the
  * inside, so ends of the resistances give ends of the humidity, and these narrower ends of the
  * resistances. A few rounds suffice, and every one is enclosing, for every state of the product.
- * Through seasons only the ends over all humidity are used.
+ * Through seasons only the ends over all humidity are used. Reused from laminate to laminate of one
+ * block.
  */
 final class HumidityBounds {
 
@@ -14,15 +15,16 @@ final class HumidityBounds {
   /** Relative width of the whole resistance at which narrowing stops. */
   private static final double NARROW = 4e-3;
 
-  private final HygroscopicKinds kinds;
-  private final HumiditySpan span;
-  private final double outside;
-  private final double driest;
-  private final double dampest;
+  private final WetLayer paper;
+  private final WetLayer polymer;
   private final boolean constant;
   private final boolean oxygen;
-  private final WetLayer paper = new WetLayer();
-  private final WetLayer polymer = new WetLayer();
+  private final double[] all;
+  private final double[] leastWater;
+  private final double[] largestWater;
+  private final double[] oxygenFixed;
+  private final double[] leastOxygen;
+  private final double[] largestOxygen;
   private double fixed;
 
   /** Ends of the resistance to water. */
@@ -35,75 +37,75 @@ final class HumidityBounds {
 
   double oxygenHigh;
 
-  HumidityBounds(HygroscopicKinds kinds, BarrierClimates climates, boolean oxygen) {
-    this.kinds = kinds;
-    this.span = climates.span();
-    this.outside = climates.climate().outside();
-    this.driest = climates.climate().driest();
-    this.dampest = climates.climate().inside();
+  /**
+   * The laminates of a block.
+   *
+   * @param states joined states
+   * @param at first component of the {@link HumidityState}
+   * @param oxygen whether it follows oxygen
+   */
+  HumidityBounds(
+      HygroscopicKinds kinds, BarrierClimates climates, double[][] states, int at, boolean oxygen) {
     this.constant = climates.seasons().constant();
     this.oxygen = oxygen;
+    this.paper = new WetLayer(kinds, climates, states, at, 0, oxygen);
+    this.polymer = new WetLayer(kinds, climates, states, at, 1, oxygen);
+    this.all = states[at + HumidityState.ALL];
+    this.leastWater = states[at + HumidityState.WATER_LOW];
+    this.largestWater = states[at + HumidityState.WATER_HIGH];
+    this.oxygenFixed = oxygen ? states[at + HumidityState.OXYGEN_FIXED] : all;
+    this.leastOxygen = oxygen ? states[at + HumidityState.OXYGEN_LOW] : all;
+    this.largestOxygen = oxygen ? states[at + HumidityState.OXYGEN_HIGH] : all;
   }
 
-  /** Encloses the resistances of one laminate, whose state begins at row {@code at}. */
-  void of(double[][] states, int at, int column) {
-    double papers = states[at + HumidityState.COUNT][column];
-    double polymers = states[at + HumidityState.affine(1) + HumidityState.COUNT][column];
-    double unknown = 0 * states[at + HumidityState.WATER_LOW][column];
-    double all = states[at + HumidityState.ALL][column] + unknown;
-    ends(states, at, column, polymers > 0);
-    if (!constant || papers > 1 || polymers > 1) {
+  /**
+   * Takes what is known of a laminate whatever the humidity within; of oxygen, too, only as long as
+   * water through every layer is known.
+   */
+  void ends(int row) {
+    waterLow = leastWater[row];
+    waterHigh = largestWater[row];
+    if (oxygen) {
+      double unknown = polymer.many(row) > 0 ? 0 * waterLow : 0;
+      oxygenLow = leastOxygen[row] + unknown;
+      oxygenHigh = largestOxygen[row] + unknown;
+    }
+  }
+
+  /** Narrows the ends of the same laminate. */
+  void narrow(int row) {
+    boolean known = waterLow <= waterHigh;
+    if (!known || !constant || paper.many(row) > 1 || polymer.many(row) > 1) {
       return;
     }
-    take(paper, states, at, column, 0, papers);
-    take(polymer, states, at, column, 1, polymers);
-    fixed = Math.max(0, all - paper.water - polymer.water);
-    narrow(polymer.stands() && polymer.outside < paper.outside);
+    paper.take(row);
+    polymer.take(row);
+    fixed = Math.max(0, all[row] - paper.water - polymer.water);
+    if (polymer.stands() && polymer.outside < paper.outside) {
+      narrow(polymer, paper);
+    } else {
+      narrow(paper, polymer);
+    }
     waterLow = Math.max(waterLow, fixed + paper.low + polymer.low);
     waterHigh = Math.min(waterHigh, fixed + paper.high + polymer.high);
     if (oxygen) {
-      double own = states[at + HumidityState.OXYGEN_FIXED][column];
+      double own = oxygenFixed[row];
       oxygenLow = Math.max(oxygenLow, own + paper.oxygenLow() + polymer.oxygenLow());
       oxygenHigh = Math.min(oxygenHigh, own + paper.oxygenHigh() + polymer.oxygenHigh());
     }
   }
 
-  /** What is known whatever the humidity within, as long as water through every layer is. */
-  private void ends(double[][] states, int at, int column, boolean humid) {
-    waterLow = states[at + HumidityState.WATER_LOW][column];
-    waterHigh = states[at + HumidityState.WATER_HIGH][column];
-    if (oxygen) {
-      double unknown = humid ? 0 * waterLow : 0;
-      oxygenLow = states[at + HumidityState.OXYGEN_LOW][column] + unknown;
-      oxygenHigh = states[at + HumidityState.OXYGEN_HIGH][column] + unknown;
-    }
-  }
-
-  private void take(WetLayer layer, double[][] states, int at, int column, int slot, double count) {
-    if (count == 0) {
-      layer.absent();
-      return;
-    }
-    layer.water = states[at + HumidityState.WATER + slot][column];
-    layer.oxygen = oxygen ? states[at + HumidityState.OXYGEN + slot][column] : 0;
-    layer.outside = states[at + HumidityState.affine(slot) + HumidityState.OUTSIDE][column];
-    layer.present(
-        kinds, states[at + HumidityState.KINDS + slot][column], span.driest(), span.dampest());
-  }
-
-  private void narrow(boolean polymerOutside) {
-    WetLayer outer = polymerOutside ? polymer : paper;
-    WetLayer inner = polymerOutside ? paper : polymer;
+  private void narrow(WetLayer outer, WetLayer inner) {
     double before = outer.stands() ? outer.outside : 0;
     double between = inner.stands() ? Math.max(0, inner.outside - before - outer.water) : 0;
     double after = Math.max(0, fixed - before - between);
     boolean oxygenOpen = oxygen && polymer.stands();
     for (int round = 0; round < ROUNDS && (oxygenOpen || wide()); round++) {
       if (outer.stands()) {
-        narrow(outer, before, before, between + inner.low + after, between + inner.high + after);
+        outer.narrow(before, before, between + inner.low + after, between + inner.high + after);
       }
       if (inner.stands()) {
-        narrow(inner, before + between + outer.low, before + between + outer.high, after, after);
+        inner.narrow(before + between + outer.low, before + between + outer.high, after, after);
       }
     }
   }
@@ -111,30 +113,5 @@ final class HumidityBounds {
   private boolean wide() {
     double width = paper.high - paper.low + polymer.high - polymer.low;
     return width > NARROW * (fixed + paper.low + polymer.low);
-  }
-
-  /** Narrows a layer between ends of the resistances before and after it. */
-  private void narrow(
-      WetLayer layer, double beforeLow, double beforeHigh, double afterLow, double afterHigh) {
-    double outerLeast = beforeLow / (beforeLow + layer.high + afterHigh);
-    double outerMost = beforeHigh / (beforeHigh + layer.low + afterLow);
-    double innerLeast = (beforeLow + layer.low) / (beforeLow + layer.low + afterHigh);
-    double innerMost = (beforeHigh + layer.high) / (beforeHigh + layer.high + afterLow);
-    layer.outerLow = low(outerLeast, outerMost);
-    layer.outerHigh = high(outerLeast, outerMost);
-    layer.innerLow = low(innerLeast, innerMost);
-    layer.innerHigh = high(innerLeast, innerMost);
-    layer.narrow();
-  }
-
-  /** Lowest humidity at a face before which lies a share of the resistance between two. */
-  private double low(double least, double most) {
-    double step = driest - outside;
-    return outside + Math.min(step * least, step * most);
-  }
-
-  private double high(double least, double most) {
-    double step = dampest - outside;
-    return outside + Math.max(step * least, step * most);
   }
 }

@@ -18,6 +18,7 @@ final class LossBounds {
   private final Optional<LossTable> table;
   private final double perAlcohol;
   private final double perWater;
+  private final boolean dries;
   private final double leastShare;
   private final double mostShare;
 
@@ -28,6 +29,7 @@ final class LossBounds {
         balance.seasons().constant() ? Optional.of(new LossTable(course)) : Optional.empty();
     this.perAlcohol = days * course.activity() / balance.chargeG();
     this.perWater = days * course.saturatedPa() / balance.chargeG();
+    this.dries = balance.dries();
     this.leastShare = share(balance.extremes().least(), days);
     this.mostShare = share(balance.extremes().most(), days);
   }
@@ -55,35 +57,22 @@ final class LossBounds {
   }
 
   /**
-   * Writes between what packs lose over the shelf life, % of the charge.
+   * Writes between what a pack loses over the shelf life, % of the charge.
    *
-   * @param alcohol conductances, g/day per unit of activity
-   * @param waterLow least conductances to water, g/(day·Pa)
-   * @param waterHigh largest conductances to water
-   * @param size number of packs
+   * @param alcohol conductance, g/day per unit of activity
+   * @param waterLow least conductance to water, g/(day·Pa)
+   * @param waterHigh largest conductance to water
+   * @param at where in the columns
    */
   void enclose(
-      double[] alcohol,
-      double[] waterLow,
-      double[] waterHigh,
-      double[] low,
-      double[] high,
-      int size) {
-    for (int i = 0; i < size; i++) {
-      boolean followed = waterLow[i] == waterHigh[i] || balance.dries();
-      if (table.isPresent() && followed) {
-        table.get().enclose(alcohol[i] * perAlcohol, waterLow[i] * perWater, low, high, i);
-        double least = low[i];
-        if (waterHigh[i] > waterLow[i]) {
-          table.get().enclose(alcohol[i] * perAlcohol, waterHigh[i] * perWater, low, high, i);
-        }
-        low[i] = 100 * least;
-        high[i] *= 100;
-      } else {
-        low[i] = lowest(alcohol[i]) + 0 * waterHigh[i];
-        high[i] = highest(alcohol[i]) + 0 * waterHigh[i];
-      }
+      double alcohol, double waterLow, double waterHigh, double[] low, double[] high, int at) {
+    if (table.isEmpty() || waterLow != waterHigh && !dries) {
+      low[at] = lowest(alcohol) + 0 * waterHigh;
+      high[at] = highest(alcohol) + 0 * waterHigh;
+      return;
     }
+    low[at] = 100 * table.get().least(alcohol * perAlcohol, waterLow * perWater);
+    high[at] = 100 * table.get().largest(alcohol * perAlcohol, waterHigh * perWater);
   }
 
   /** Least loss, %, of packs that conduct as much or more, whatever passes of water. */

@@ -20,13 +20,21 @@ final class LossTable {
   private static final long FIRST = Double.doubleToRawLongBits(0x1p-10) >>> SHIFT;
   private static final double LOWEST = Double.longBitsToDouble(FIRST << SHIFT);
   private static final int STEPS = 13 * 2;
+  private static final double LAST = Double.longBitsToDouble((FIRST + STEPS) << SHIFT);
 
   /** Share of the loss by which the figures are set apart at least. */
   private static final double SLACK = 1e-3;
 
-  private final double[][] low = new double[STEPS + 1][CELLS + 1];
-  private final double[][] high = new double[STEPS + 1][CELLS + 1];
+  /** Fractions of a step, in the bits below its exponent. */
+  private static final long FRACTION = (1L << SHIFT) - 1;
 
+  private static final double PER_STEP = 1.0 / (1L << SHIFT);
+
+  /** Corners of a cell that lie together: two along z, the same one step on. */
+  private static final int CORNERS = 4;
+
+  private final double[] least;
+  private final double[] largest;
   private final double turnover;
 
   /** The table of a course, whatever the time. */
@@ -39,11 +47,26 @@ final class LossTable {
         losses[i][j] = course.after(exposure, node(j) / exposure).loss();
       }
     }
-    setApart(losses);
+    double[][] low = new double[STEPS + 1][CELLS + 1];
+    double[][] high = new double[STEPS + 1][CELLS + 1];
+    setApart(losses, low, high);
     if (course.dries()) {
-      straightenAcross();
+      straightenAcross(low, high);
     }
-    straightenAlong();
+    straightenAlong(low, high);
+    least = corners(low);
+    largest = corners(high);
+  }
+
+  private static double[] corners(double[][] nodes) {
+    double[] corners = new double[CORNERS * STEPS * CELLS];
+    for (int i = 0; i < STEPS; i++) {
+      for (int j = 0; j < CELLS; j++) {
+        System.arraycopy(nodes[i], j, corners, CORNERS * (i * CELLS + j), 2);
+        System.arraycopy(nodes[i + 1], j, corners, CORNERS * (i * CELLS + j) + 2, 2);
+      }
+    }
+    return corners;
   }
 
   private double node(int j) {
@@ -54,7 +77,7 @@ final class LossTable {
     return Double.longBitsToDouble((FIRST + i) << SHIFT);
   }
 
-  private void setApart(double[][] losses) {
+  private static void setApart(double[][] losses, double[][] low, double[][] high) {
     for (int i = 0; i <= STEPS; i++) {
       for (int j = 0; j <= CELLS; j++) {
         double error = SLACK * losses[i][j];
@@ -85,7 +108,7 @@ final class LossTable {
   }
 
   /** More conductance to alcohol never loses less: no error may turn that round. */
-  private void straightenAlong() {
+  private static void straightenAlong(double[][] low, double[][] high) {
     for (int i = 1; i <= STEPS; i++) {
       for (int j = 0; j <= CELLS; j++) {
         high[i][j] = Math.max(high[i][j], high[i - 1][j]);
@@ -95,7 +118,7 @@ final class LossTable {
   }
 
   /** Nor does more conductance to water, where the liquid dries. */
-  private void straightenAcross() {
+  private static void straightenAcross(double[][] low, double[][] high) {
     for (int i = 0; i <= STEPS; i++) {
       for (int j = 1; j <= CELLS; j++) {
         high[i][j] = Math.max(high[i][j], high[i][j - 1]);
@@ -104,37 +127,34 @@ final class LossTable {
     }
   }
 
-  /**
-   * Writes the least and the largest share, 0 to 1, that a pack can lose at y and z.
-   *
-   * @param at where in the columns
-   */
-  void enclose(double y, double z, double[] least, double[] largest, int at) {
-    if (Double.isNaN(y) || Double.isNaN(z)) {
-      least[at] = Double.NaN;
-      largest[at] = Double.NaN;
-      return;
-    }
-    double place = CELLS * (z < Double.POSITIVE_INFINITY ? z / (z + turnover) : 1);
-    int cell = Math.min(CELLS - 1, (int) place);
-    double t = place - cell;
-    long step = y < LOWEST ? -1 : (Double.doubleToRawLongBits(y) >>> SHIFT) - FIRST;
-    if (step < 0) {
-      least[at] = y / LOWEST * across(low[0], cell, t);
-      largest[at] = y / LOWEST * across(high[0], cell, t);
-    } else if (step >= STEPS) {
-      least[at] = across(low[STEPS], cell, t);
-      largest[at] = 1;
-    } else {
-      int i = (int) step;
-      double u = (y - step(i)) / (step(i + 1) - step(i));
-      least[at] = (1 - u) * across(low[i], cell, t) + u * across(low[i + 1], cell, t);
-      largest[at] =
-          Math.min(1, (1 - u) * across(high[i], cell, t) + u * across(high[i + 1], cell, t));
-    }
+  /** The least share, 0 to 1, that a pack can lose at y and z; NaN when one is unknown. */
+  double least(double y, double z) {
+    return at(least, y, z);
   }
 
-  private static double across(double[] row, int cell, double t) {
-    return row[cell] + t * (row[cell + 1] - row[cell]);
+  /** The largest share. */
+  double largest(double y, double z) {
+    return y >= LAST && !Double.isNaN(z) ? 1 : Math.min(1, at(largest, y, z));
+  }
+
+  private double at(double[] corners, double y, double z) {
+    if (Double.isNaN(y) || Double.isNaN(z)) {
+      return Double.NaN;
+    }
+    double place = z < Double.POSITIVE_INFINITY ? CELLS * (z / (z + turnover)) : CELLS;
+    int cell = Math.min(CELLS - 1, (int) place);
+    double t = place - cell;
+    if (y < LOWEST) {
+      return y / LOWEST * across(corners, CORNERS * cell, t);
+    }
+    long bits = Double.doubleToRawLongBits(Math.min(y, LAST));
+    int step = Math.min(STEPS - 1, (int) ((bits >>> SHIFT) - FIRST));
+    double u = y < LAST ? (bits & FRACTION) * PER_STEP : 1;
+    int at = CORNERS * (step * CELLS + cell);
+    return (1 - u) * across(corners, at, t) + u * across(corners, at + 2, t);
+  }
+
+  private static double across(double[] corners, int at, double t) {
+    return corners[at] + t * (corners[at + 1] - corners[at]);
   }
 }

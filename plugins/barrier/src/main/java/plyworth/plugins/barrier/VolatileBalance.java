@@ -116,36 +116,28 @@ record VolatileBalance(
   }
 
   private double days(double conductance, double[] rates) {
-    double[] product = rates.clone();
-    for (int s = 0; s < rates.length; s++) {
-      product[s] *= Math.min(conductance, Accrual.WIDE_OPEN);
-    }
-    return seasons.until(0, product, allowedG());
+    double allowed = allowedG();
+    return allowed == 0
+        ? 0
+        : seasons.until(0, rates, allowed / Math.min(conductance, Accrual.WIDE_OPEN));
   }
 
   @Override
   public double atLeast(double conductance, double waterLow, double waterHigh) {
-    if (followed(waterLow, waterHigh)) {
-      return (1 - TABULATED) * days(conductance, waterHigh);
+    if (mean.isEmpty() || waterLow != waterHigh && !mean.get().dries()) {
+      return atLeast(conductance) + 0 * waterHigh;
     }
-    return waterLow == waterHigh && mean.isPresent()
-        ? days(conductance, waterLow)
-        : atLeast(conductance) + 0 * waterHigh;
+    double days = mean.get().days(allowedG(), conductance, waterHigh);
+    return waterLow < waterHigh ? (1 - TABULATED) * days : days;
   }
 
   @Override
   public double atMost(double conductance, double waterLow, double waterHigh) {
-    if (followed(waterLow, waterHigh)) {
-      return (1 + TABULATED) * days(conductance, waterLow);
+    if (mean.isEmpty() || waterLow != waterHigh && !mean.get().dries()) {
+      return atMost(conductance) + 0 * waterHigh;
     }
-    return waterLow == waterHigh && mean.isPresent()
-        ? days(conductance, waterLow)
-        : atMost(conductance) + 0 * waterHigh;
-  }
-
-  /** Whether days between two conductances to water lie between those at them. */
-  private boolean followed(double waterLow, double waterHigh) {
-    return waterLow < waterHigh && mean.isPresent() && dries();
+    double days = mean.get().days(allowedG(), conductance, waterLow);
+    return waterLow < waterHigh ? (1 + TABULATED) * days : days;
   }
 
   /**
@@ -156,12 +148,6 @@ record VolatileBalance(
     return courses.stream().allMatch(VolatileCourse::dries);
   }
 
-  /** Days until the allowed loss in a constant climate. */
-  private double days(double conductance, double water) {
-    double ratio = conductance == 0 ? 0 : water * courses.get(0).saturatedPa() / conductance;
-    return allowedG() / (conductance * mean.orElseThrow().at(ratio));
-  }
-
   @Override
   public Life life(PackConductance pack) {
     if (!known() || atOnce()) {
@@ -169,7 +155,7 @@ record VolatileBalance(
     }
     if (mean.isPresent()) {
       Season season = seasons.round().get(0);
-      return Life.of(days(alcohol(pack, season), water(pack, season)));
+      return Life.of(mean.get().days(allowedG(), alcohol(pack, season), water(pack, season)));
     }
     return new VolatileWalk(this, pack).life(content.allowedLossPercent() / 100);
   }

@@ -1,22 +1,31 @@
 package plyworth.plugins.barrier;
 
+import plyworth.plugins.barrier.laminate.MeanTable;
+
 /**
  * One layer that humidity moves, as far as it is known: between which ends its resistance to water
- * lies, and the humidity at its faces. Reused from laminate to laminate.
+ * lies, and the humidity at its faces. Reused from laminate to laminate of one block.
  */
 final class WetLayer {
 
-  /** No layer: nothing to resist. */
-  private static final int ABSENT = -1;
-
-  private int number = ABSENT;
+  private final HygroscopicKinds kinds;
+  private final HumiditySpan span;
+  private final double climate;
+  private final double toDriest;
+  private final double toDampest;
+  private final double[] counts;
+  private final double[] numbers;
+  private final double[] waters;
+  private final double[] oxygens;
+  private final double[] outsides;
+  private boolean stands;
   private Hygroscopic kind;
 
   /** Resistance to water where its curve is 1. */
   double water;
 
   /** Resistance to oxygen where its curve is 1. */
-  double oxygen;
+  private double oxygen;
 
   /** Resistance to water that lies outside it, other such layers at their reference. */
   double outside;
@@ -27,54 +36,94 @@ final class WetLayer {
   double high;
 
   /** Ends of the humidity at the outer and inner face. */
-  double outerLow;
+  private double outerLow;
 
-  double outerHigh;
-  double innerLow;
-  double innerHigh;
+  private double outerHigh;
+  private double innerLow;
+  private double innerHigh;
 
-  /** Nothing stands here. */
-  void absent() {
-    number = ABSENT;
-    water = 0;
-    oxygen = 0;
-    outside = 0;
-    low = 0;
-    high = 0;
+  /**
+   * The layers of one slot in a block.
+   *
+   * @param at first component of the {@link HumidityState} in the joined states
+   */
+  WetLayer(
+      HygroscopicKinds kinds,
+      BarrierClimates climates,
+      double[][] states,
+      int at,
+      int slot,
+      boolean oxygen) {
+    this.kinds = kinds;
+    this.span = climates.span();
+    this.climate = climates.climate().outside();
+    this.toDriest = climates.climate().driest() - climate;
+    this.toDampest = climates.climate().inside() - climate;
+    this.counts = states[at + HumidityState.affine(slot) + HumidityState.COUNT];
+    this.numbers = states[at + HumidityState.KINDS + slot];
+    this.waters = states[at + HumidityState.WATER + slot];
+    this.oxygens = oxygen ? states[at + HumidityState.OXYGEN + slot] : waters;
+    this.outsides = states[at + HumidityState.affine(slot) + HumidityState.OUTSIDE];
   }
 
-  /** A layer of a kind stands here, anywhere between two humidities. */
-  void present(HygroscopicKinds kinds, double index, double driest, double dampest) {
-    number = (int) index;
-    kind = kinds.kinds().get(number);
-    outerLow = driest;
-    innerLow = driest;
-    outerHigh = dampest;
-    innerHigh = dampest;
-    low = water * kind.loosest();
-    high = water * kind.tightest();
+  /** How many layers the slot holds in a laminate. */
+  double many(int row) {
+    return counts[row];
+  }
+
+  /**
+   * Takes the layer of a laminate, anywhere between the driest and dampest; or that none stands.
+   */
+  void take(int row) {
+    stands = counts[row] != 0;
+    water = stands ? waters[row] : 0;
+    outside = stands ? outsides[row] : 0;
+    oxygen = stands ? oxygens[row] : 0;
+    low = 0;
+    high = 0;
+    if (stands) {
+      kind = kinds.kinds().get((int) numbers[row]);
+      outerLow = span.driest();
+      innerLow = outerLow;
+      outerHigh = span.dampest();
+      innerHigh = outerHigh;
+      low = water * kind.loosest();
+      high = water * kind.tightest();
+    }
   }
 
   /** Whether a layer stands here. */
   boolean stands() {
-    return number != ABSENT;
+    return stands;
   }
 
-  /** Takes the ends of the resistance from the ends of humidity: damper is looser. */
-  void narrow() {
-    double slack = kind.conducts().error();
-    low = water * (1 - slack) / kind.conducts().mean(outerHigh, innerHigh);
-    high = water * (1 + slack) / kind.conducts().mean(outerLow, innerLow);
+  /**
+   * Narrows the humidity between ends of the resistances before and after the layer, and its
+   * resistance with it: damper is looser.
+   */
+  void narrow(double beforeLow, double beforeHigh, double afterLow, double afterHigh) {
+    double outerLeast = beforeLow / (beforeLow + high + afterHigh);
+    double outerMost = beforeHigh / (beforeHigh + low + afterLow);
+    double innerLeast = (beforeLow + low) / (beforeLow + low + afterHigh);
+    double innerMost = (beforeHigh + high) / (beforeHigh + high + afterLow);
+    outerLow = climate + Math.min(toDriest * outerLeast, toDriest * outerMost);
+    outerHigh = climate + Math.max(toDampest * outerLeast, toDampest * outerMost);
+    innerLow = climate + Math.min(toDriest * innerLeast, toDriest * innerMost);
+    innerHigh = climate + Math.max(toDampest * innerLeast, toDampest * innerMost);
+    MeanTable conducts = kind.conducts();
+    double slack = conducts.error();
+    low = conducts.overMean(water * (1 - slack), outerHigh, innerHigh);
+    high = conducts.overMean(water * (1 + slack), outerLow, innerLow);
   }
 
   /** Least resistance to oxygen. */
   double oxygenLow() {
-    return stands() ? oxygen * (1 - slack()) * mean(outerHigh, innerHigh) : 0;
+    return stands ? oxygen * (1 - slack()) * mean(outerHigh, innerHigh) : 0;
   }
 
   /** Largest resistance to oxygen. */
   double oxygenHigh() {
-    return stands() ? oxygen * (1 + slack()) * mean(outerLow, innerLow) : 0;
+    return stands ? oxygen * (1 + slack()) * mean(outerLow, innerLow) : 0;
   }
 
   private double slack() {

@@ -41,8 +41,7 @@ class LossBoundsTest {
       double loss = balance.lossPercent(conductance, 700);
       double[] low = new double[1];
       double[] high = new double[1];
-      double[] waters = {water};
-      bounds.enclose(new double[] {alcohol}, waters, waters, low, high, 1);
+      bounds.enclose(alcohol, water, water, low, high, 0);
       String pack = alcohol + ", " + water + ": " + low[0] + " to " + high[0];
       assertThat(loss).as(pack).isBetween(low[0], high[0] + 1e-9);
       if (loss < 10 && strength > 0.5) {

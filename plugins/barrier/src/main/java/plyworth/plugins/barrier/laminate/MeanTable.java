@@ -10,17 +10,22 @@ public final class MeanTable {
   private static final double NARROW = 1e-6;
   private static final double ROUNDING = 1e-9;
 
-  private final double[] figures = new double[STEPS + 2];
-  private final double[] integrals = new double[STEPS + 2];
+  /** A cell for every step: the integral up to it, over the step, the figure and its rise. */
+  private final double[] cells = new double[3 * (STEPS + 1)];
+
   private final double error;
 
   /** Tabulates a curve. */
   public MeanTable(HumidityCurve curve) {
-    for (int i = 0; i < figures.length; i++) {
-      figures[i] = curve.value((double) i / STEPS);
-    }
-    for (int i = 1; i < integrals.length; i++) {
-      integrals[i] = integrals[i - 1] + (figures[i - 1] + figures[i]) / (2 * STEPS);
+    double figure = curve.value(0);
+    double integral = 0;
+    for (int i = 0; i <= STEPS; i++) {
+      double next = curve.value((i + 1.0) / STEPS);
+      cells[3 * i] = integral;
+      cells[3 * i + 1] = figure;
+      cells[3 * i + 2] = next - figure;
+      integral += (figure + next) / 2;
+      figure = next;
     }
     error = worst(curve);
   }
@@ -32,7 +37,7 @@ public final class MeanTable {
   private double worst(HumidityCurve curve) {
     double worst = 0;
     for (int i = 0; i < STEPS; i++) {
-      double rise = Math.log(figures[i + 1] / figures[i]);
+      double rise = Math.log1p(cells[3 * i + 2] / cells[3 * i + 1]);
       worst = Math.max(worst, rise * rise / 7);
     }
     for (double node : curve.nodes()) {
@@ -54,15 +59,15 @@ public final class MeanTable {
   private double value(double humidity) {
     double place = humidity * STEPS;
     int step = (int) place;
-    return figures[step] + (place - step) * (figures[step + 1] - figures[step]);
+    return cells[3 * step + 1] + (place - step) * cells[3 * step + 2];
   }
 
+  /** The integral from dryness, over the step. */
   private double integral(double humidity) {
     double place = humidity * STEPS;
     int step = (int) place;
     double share = place - step;
-    double rise = figures[step + 1] - figures[step];
-    return integrals[step] + share * (figures[step] + share * rise / 2) / STEPS;
+    return cells[3 * step] + share * (cells[3 * step + 1] + share * cells[3 * step + 2] / 2);
   }
 
   /** The mean between two humidities of 0 to 1, in either order. */
@@ -70,6 +75,14 @@ public final class MeanTable {
     double wide = one - other;
     return Math.abs(wide) < NARROW
         ? value((one + other) / 2)
-        : (integral(one) - integral(other)) / wide;
+        : (integral(one) - integral(other)) / (STEPS * wide);
+  }
+
+  /** A figure over the {@link #mean}. */
+  public double overMean(double figure, double one, double other) {
+    double wide = one - other;
+    return Math.abs(wide) < NARROW
+        ? figure / value((one + other) / 2)
+        : figure * (STEPS * wide) / (integral(one) - integral(other));
   }
 }
