@@ -1,5 +1,9 @@
 package plyworth.shared.data;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+
 /**
  * Something a user can mend in a file or an entry: what is wrong, where, and what would be right.
  */
@@ -38,5 +42,15 @@ public final class DataException extends RuntimeException {
   /** What would be right; may be empty. */
   public String remedy() {
     return remedy;
+  }
+
+  /**
+   * The message of each fault: this one's, then that of every fault found with it, which it
+   * {@linkplain #getSuppressed() suppresses}.
+   */
+  public List<String> messages() {
+    return Stream.concat(Stream.of(this), Arrays.stream(getSuppressed()))
+        .map(Throwable::getMessage)
+        .toList();
   }
 }

@@ -14,11 +14,11 @@ import plyworth.shared.study.Weighting;
 import plyworth.workbench.host.LoadedPlugin;
 import plyworth.workbench.host.PluginCatalog;
 
-/** Checks that the criteria, settings and tags a study speaks of exist. */
+/** Checks that what a study speaks of exists, and that its settings and material figures can be. */
 public final class References {
 
   /**
-   * Something the study speaks of that is not there.
+   * Something the study speaks of that is not there, or cannot be.
    *
    * @param path keys that lead there in the study file, for example {@code limits[0].criterion}
    * @param plugin the plugin that is not loaded; empty when that is not what is wrong
@@ -66,6 +66,7 @@ public final class References {
       references.criterion("limits[" + i + "].criterion", study.limits().get(i).criterion());
     }
     study.settings().forEach(references::settings);
+    references.found.addAll(PropertyBounds.check(study.materials(), catalog));
     return List.copyOf(references.found);
   }
 

@@ -31,16 +31,15 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     PluginCatalog catalog = program.catalog();
-    int wrong = 0;
+    int code = Failures.DONE;
     for (Path file : files) {
       try {
         program.out().println(file + ": " + check(file, catalog));
       } catch (DataException e) {
-        program.err().println("plyworth: " + e.getMessage());
-        wrong++;
+        code = Failures.refuse(e, program.err());
       }
     }
-    return wrong == 0 ? Failures.DONE : Failures.WRONG_INPUT;
+    return code;
   }
 
   private String check(Path file, PluginCatalog catalog) {

@@ -56,11 +56,20 @@ final class Failures {
       err.println("plyworth: " + e.getMessage() + " Or search without a table: --search bounded.");
       return WRONG_INPUT;
     }
-    if (e instanceof DataException || e instanceof WrongInput) {
+    if (e instanceof DataException wrong) {
+      return refuse(wrong, err);
+    }
+    if (e instanceof WrongInput) {
       err.println("plyworth: " + e.getMessage());
       return WRONG_INPUT;
     }
     return ourFault(e, err);
+  }
+
+  /** Says everything that is wrong with a file. */
+  static int refuse(DataException wrong, PrintWriter err) {
+    wrong.messages().forEach(message -> err.println("plyworth: " + message));
+    return WRONG_INPUT;
   }
 
   static int onMemoryUsedUp(PrintWriter err) {

@@ -13,6 +13,7 @@ import plyworth.shared.store.StudyFile;
 import plyworth.shared.study.Study;
 import plyworth.shared.study.Weighting;
 import plyworth.workbench.analysis.References;
+import plyworth.workbench.analysis.StudyPlaces;
 import plyworth.workbench.host.PluginCatalog;
 
 /** The study that a command works on. */
@@ -60,12 +61,16 @@ final class StudyArgument {
   static void refuseDangling(Path file, Study study, PluginCatalog catalog, Set<String> leftOut) {
     List<References.Dangling> dangling = References.check(study, catalog.without(leftOut), leftOut);
     if (!dangling.isEmpty()) {
-      References.Dangling first = dangling.get(0);
-      String option =
-          first.plugin().map(p -> " On the command line: --leave-out " + p + ".").orElse("");
-      throw new DataException(
-          StudyPlaces.of(file, first.path()), first.problem(), first.remedy() + option);
+      throw StudyPlaces.refusal(file, dangling.stream().map(StudyArgument::onCommandLine).toList());
     }
+  }
+
+  /** What is wrong, and what to type to do without the plugin that is not there. */
+  private static References.Dangling onCommandLine(References.Dangling wrong) {
+    String option =
+        wrong.plugin().map(p -> " On the command line: --leave-out " + p + ".").orElse("");
+    return new References.Dangling(
+        wrong.path(), wrong.plugin(), wrong.problem(), wrong.remedy() + option);
   }
 
   private Weighting chosen(Study study) {

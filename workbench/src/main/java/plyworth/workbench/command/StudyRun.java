@@ -13,6 +13,7 @@ import plyworth.workbench.analysis.Prepared;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.Scored;
 import plyworth.workbench.analysis.Search;
+import plyworth.workbench.analysis.StudyPlaces;
 import plyworth.workbench.analysis.WithoutFaulty;
 import plyworth.workbench.engine.CompiledGraph;
 import plyworth.workbench.engine.TooManyCandidatesException;

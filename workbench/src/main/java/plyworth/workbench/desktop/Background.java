@@ -7,6 +7,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.SwingUtilities;
+import plyworth.shared.data.DataException;
 
 /**
  * Work off the event thread where the latest request wins: a new one cancels the one under way, and
@@ -43,6 +44,8 @@ final class Background {
             show(stale, () -> done.accept(result));
           } catch (OutOfMemoryError e) {
             show(stale, () -> failed.accept(Words.of("failure.memory")));
+          } catch (DataException e) {
+            show(stale, () -> failed.accept(String.join("\n\n", e.messages())));
           } catch (RuntimeException | Error e) {
             String reason = e.getMessage() == null ? e.toString() : e.getMessage();
             show(stale, () -> failed.accept(reason));

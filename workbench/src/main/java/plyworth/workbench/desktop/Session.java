@@ -12,6 +12,7 @@ import plyworth.shared.structure.Structure;
 import plyworth.shared.study.Study;
 import plyworth.shared.study.Weighting;
 import plyworth.workbench.analysis.BestList;
+import plyworth.workbench.analysis.PropertyBounds;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.References;
 import plyworth.workbench.host.PluginCatalog;
@@ -61,7 +62,7 @@ final class Session {
   void open(Path path, Consumer<String> refused) {
     reading = path;
     files.run(
-        stale -> StudyFile.open(path),
+        stale -> readable(path),
         opened -> {
           reading = null;
           take(path, opened);
@@ -72,6 +73,12 @@ final class Session {
           refused.accept(reason);
         });
     changed();
+  }
+
+  private StudyFile.Opened readable(Path path) {
+    StudyFile.Opened opened = StudyFile.open(path);
+    PropertyBounds.require(path, opened.study(), installed);
+    return opened;
   }
 
   private void take(Path path, StudyFile.Opened opened) {

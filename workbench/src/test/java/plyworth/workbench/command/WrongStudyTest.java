@@ -58,6 +58,59 @@ class WrongStudyTest {
     isRefused(BrothStudy.in(folder, BrothStudy.with(right, wrong)), line, path, remedy);
   }
 
+  /** A figure of a material that the study carries, in place of that of the library. */
+  private static String kraft(String property, String unit, String figures) {
+    return BrothStudy.with(
+        "\"materials\": [ ]",
+        "\"materials\": [ { \"id\": \"kraft-paper\", \"name\": \"Kraft paper\", \"family\": \"paper\","
+            + " \"kinds\": [ \"web\", \"paper\", \"fibre\", \"porous\" ], \"basis\": \"paper\",\n\"properties\":"
+            + " { \"density\": { \"unit\": \"kg/m3\", \"figures\": [ { \"typical\": 800, \"low\": 700,"
+            + " \"high\": 900, \"kind\": \"memory\", \"source\": \"from memory\" } ] },\n\"%s\": { \"unit\":"
+                .formatted(property)
+            + " \"%s\", \"figures\": [\n%s ] } } } ]".formatted(unit, figures));
+  }
+
+  private static String figure(double low, double typical, double high) {
+    return "{ \"low\": %s, \"typical\": %s, \"high\": %s,\n \"kind\": \"memory\", \"source\": \"slip\" }"
+        .formatted(low, typical, high);
+  }
+
+  @Test
+  void aFigureThatNoMaterialCanHaveIsNamedWithItsPlaceAndItsBound() throws IOException {
+    Path file = BrothStudy.in(folder, kraft("wv-rate", "g/(m2.day)", figure(-40, 900, 1200)));
+    isRefused(
+        file,
+        "line 201, column",
+        "at materials[0].properties.wv-rate.figures[0].low",
+        "the wv-rate of kraft-paper is -40 g/(m²·day). It must lie between 0 and 100000 g/(m²·day)",
+        "Mend the figure or its unit; the plugin barrier reads it.");
+  }
+
+  @Test
+  void everyFigureThatCannotBeGetsItsOwnMessage() {
+    String two = figure(0, 0, 1).replace("{", "{ \"at\": 75,") + ",\n" + figure(1, 1, 1);
+    Path file =
+        BrothStudy.in(
+            folder,
+            kraft(
+                "wv-humidity-factor",
+                "1",
+                two.replace("{ \"low\": 1", "{ \"at\": 175, \"low\": 1")));
+    CommandLineRun run = CommandLineRun.of("check", file);
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.err().lines().toList())
+        .hasSize(2)
+        .allMatch(line -> line.startsWith("plyworth: " + file + ", line "))
+        .anyMatch(line -> line.contains("figures[0].low: ") && line.contains("at 75 % RH is 0."))
+        .anyMatch(line -> line.contains("figures[1].at: ") && line.contains("at 175 % RH."));
+  }
+
+  @Test
+  void figuresOutOfOrderAreRefusedWhereTheyStand() throws IOException {
+    Path file = BrothStudy.in(folder, kraft("wv-rate", "g/(m2.day)", figure(900, 400, 1200)));
+    isRefused(file, "line 201", "wv-rate.figures[0]", "low ≤ typical ≤ high, not 900.0 / 400.0");
+  }
+
   @Test
   void aTruncatedFileIsToBeRestored() throws IOException {
     String text = BrothStudy.text();

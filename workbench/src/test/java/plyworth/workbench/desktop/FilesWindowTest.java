@@ -58,6 +58,22 @@ class FilesWindowTest {
   }
 
   @Test
+  void aStudyWithFiguresThatCannotBeIsRefusedWithTheirPlaces() throws IOException {
+    Path wrong = folder.resolve("slip.study.json");
+    String heavy = "(?s)(\"kg/m3\".*?\"high\": )[0-9.]+";
+    Files.writeString(wrong, Files.readString(file).replaceFirst(heavy, "$1 9e9"));
+    try (OpenWindow window = OpenWindow.ranked(file, SmallStudy.CATALOG)) {
+      window.shortcut(KeyEvent.VK_O);
+      window.choose(wrong);
+      assertThat(window.refusal())
+          .contains("slip.study.json, line ", "figures[0].high", "9E9", "It must lie between");
+      window.picture("window-impossible");
+      window.understand();
+      assertThat(window.title()).contains("mint.study.json");
+    }
+  }
+
+  @Test
   void aWindowThatCannotReadItsFirstFileSaysSoAndOffersToOpenAnother() throws IOException {
     Path empty = Files.writeString(folder.resolve("empty.study.json"), "{}");
     try (OpenWindow window = OpenWindow.opened(empty, SmallStudy.CATALOG)) {

@@ -5,7 +5,16 @@ import java.util.stream.Stream;
 import plyworth.shared.material.PropertyDefinition;
 import plyworth.shared.material.PropertyDefinition.Along;
 
-/** The material properties that are read. */
+/**
+ * The material properties that are read, within bounds of what can be.
+ *
+ * <p>A rate may be zero, that of a perfect barrier; a permeability may not, since every bulk
+ * material lets something through. From above, vapours are bounded by still air: a diffusion
+ * coefficient of 1e7 µm²/s (2.5e7 for water) times the density of the saturated vapour, through the
+ * layer's own thickness or, for a rate, the tenth of a millimetre to a millimetre. Oxygen is
+ * bounded by the most open of dense polymers, about 1e4 Barrer or 6.5e8 in the unit here (from
+ * memory).
+ */
 final class BarrierProperties {
 
   private static final double LOWEST_ACTIVATION = -50;
@@ -39,8 +48,8 @@ final class BarrierProperties {
             "Oxygen permeability at 23 °C, per bar of oxygen; at 50 % RH unless the humidity factor"
                 + " says otherwise.",
             Along.NOTHING,
-            0,
-            1e8),
+            1e-4,
+            1e9),
         new PropertyDefinition(
             Permeant.OXYGEN.rateId(),
             "cm3/(m2.day.bar)",
@@ -67,7 +76,7 @@ final class BarrierProperties {
             "g.um/(m2.day)",
             "Water vapour permeability at 38 °C, 90 % RH against none.",
             Along.NOTHING,
-            0,
+            1e-3,
             1e8),
         new PropertyDefinition(
             Permeant.WATER.rateId(),
@@ -108,8 +117,8 @@ final class BarrierProperties {
             "g.mm/(m2.day)",
             title + " permeability near room temperature, from saturated vapour into none.",
             Along.NOTHING,
-            0,
-            1e6),
+            1e-9,
+            2e5),
         new PropertyDefinition(
             permeant.rateId(),
             "g/(m2.day)",
@@ -125,6 +134,6 @@ final class BarrierProperties {
             "Diffusion coefficient of " + inSentence + " near room temperature.",
             Along.NOTHING,
             1e-9,
-            1e6));
+            1e7));
   }
 }
