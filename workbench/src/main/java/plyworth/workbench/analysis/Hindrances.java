@@ -7,9 +7,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import plyworth.shared.scoring.Finding;
-import plyworth.shared.scoring.Outcome;
-import plyworth.shared.study.Limit;
 
 /**
  * What keeps candidates out of a ranking, told from candidates spread evenly over all of them.
@@ -53,20 +50,7 @@ public record Hindrances(int looked, List<Reason> reasons) {
 
   private static Set<String> names(Ranked ranked, Sheet sheet) {
     Set<String> names = new LinkedHashSet<>();
-    for (Sheet.Remark remark : sheet.remarks()) {
-      if (remark.finding().level() == Finding.Level.BLOCKS) {
-        names.add(remark.plugin() + "/" + remark.finding().rule());
-      }
-    }
-    for (Limit limit : ranked.ranking().model().limits()) {
-      int criterion = ranked.ranking().model().indexOf(limit.criterion()).orElseThrow();
-      Outcome outcome = sheet.outcomes().get(criterion);
-      if (outcome instanceof Outcome.DataMissing missing) {
-        names.add(missing.subject() + " has no " + missing.property());
-      } else if (!limit.allows(outcome.orUnknown())) {
-        names.add("the limit on " + limit.criterion());
-      }
-    }
+    Hindrance.of(sheet, ranked.ranking().model()).forEach(h -> names.add(h.name()));
     return names;
   }
 }

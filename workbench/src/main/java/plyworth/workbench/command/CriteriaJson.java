@@ -41,7 +41,8 @@ final class CriteriaJson {
     return Json.of(entries);
   }
 
-  private static Json missing(Outcome.DataMissing missing) {
+  /** Which datum is missing. */
+  static Json missing(Outcome.DataMissing missing) {
     Map<String, Json> entries = new LinkedHashMap<>();
     entries.put("subject", Json.of(missing.subject()));
     entries.put("property", Json.of(missing.property()));

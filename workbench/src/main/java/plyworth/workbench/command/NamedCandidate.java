@@ -60,6 +60,11 @@ record NamedCandidate(int rank, Optional<Structure> structure) {
     }
   }
 
+  /** Reads a structure, or the word for today's. */
+  static Structure structureOrToday(String argument, String text, Study study) {
+    return text.equals(BASELINE) ? study.baseline() : structure(argument, text, study);
+  }
+
   /** How many candidates must be ranked to find it; at least 1. */
   int top() {
     return Math.max(1, Math.min(rank, MOST));

@@ -30,6 +30,7 @@ import plyworth.workbench.robustness.Doubt;
       ScoreCommand.class,
       ExplainCommand.class,
       CompareCommand.class,
+      WhyCommand.class,
       RobustnessCommand.class,
       SensitivityCommand.class,
       CheckCommand.class,

@@ -34,7 +34,7 @@ final class SheetJson {
     Map<String, Json> entries = new LinkedHashMap<>();
     entries.put("structure", Json.of(sheet.structure().toString()));
     entries.put("onOffer", Json.of(sheet.onOffer()));
-    entries.put("objections", Json.of(sheet.objections().stream().map(SheetJson::of).toList()));
+    entries.put("objections", objections(sheet));
     entries.put("standing", Json.of(Choice.plain(sheet.group())));
     entries.put("value", Json.of(Digits.exported(sheet.valuation().value())));
     entries.put("valueHigh", Json.of(Digits.exported(sheet.valuation().valueHigh())));
@@ -43,6 +43,11 @@ final class SheetJson {
     sheet.remarks().forEach(r -> findings.add(finding(ranked, r)));
     entries.put("findings", Json.of(findings));
     return Json.of(entries);
+  }
+
+  /** Why a structure is not on offer. */
+  static Json objections(Sheet sheet) {
+    return Json.of(sheet.objections().stream().map(SheetJson::of).toList());
   }
 
   private static Json of(Objection objection) {

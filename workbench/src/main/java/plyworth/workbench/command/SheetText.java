@@ -11,6 +11,7 @@ import plyworth.workbench.analysis.Sheet;
 import plyworth.workbench.engine.Objection;
 import plyworth.workbench.host.Digits;
 import plyworth.workbench.host.Sentences;
+import plyworth.workbench.ranking.Group;
 import plyworth.workbench.ranking.Valuation;
 import plyworth.workbench.ranking.Weighed;
 
@@ -47,7 +48,7 @@ final class SheetText {
         "value %.3f under \"%s\", %s%n%n",
         sheet.valuation().value(),
         ranked.study().weighting(),
-        standing());
+        standing(sheet.group()));
     for (int c = 0; c < ranked.ranking().model().criteria().size(); c++) {
       criterion(c);
     }
@@ -58,14 +59,16 @@ final class SheetText {
     out.println("Screening estimates; explain shows the formula and the test behind each figure.");
   }
 
-  private static String said(Objection objection) {
+  /** An objection with its rule and source. */
+  static String said(Objection objection) {
     return objection.isRule()
         ? objection.reason() + " [" + objection.rule() + "; " + objection.source() + "]"
         : objection.reason();
   }
 
-  private String standing() {
-    return switch (sheet.group()) {
+  /** Where a structure stands, in words. */
+  static String standing(Group group) {
+    return switch (group) {
       case RANKED -> "free of blocks";
       case OPEN, CANNOT_BE_JUDGED -> "not to be judged: data is missing";
       case EXCLUDED -> "excluded by a limit";

@@ -49,6 +49,7 @@ class WrongArgumentsTest {
         "rank ; STUDY ; extra|\"extra\" is one argument too many",
         "rnak ; STUDY|\"rnak\" is neither a command nor a study file. Did you mean \"rank\"?",
         "rnak|Did you mean \"rank\"?",
+        "why ; STUDY ; --structure ; baseline ; --nearest ; 51|--nearest is 51; it must be 0 to 50",
         "check|\"STUDY\"",
       })
   void optionsAndCommands(String arguments, String message) throws IOException {
