@@ -63,6 +63,14 @@ public record Brief(
     return new Brief(product, climate, shelfLifeDays, pack, machine, market, order, other);
   }
 
+  /** The same with another number of packs in one order. */
+  public Brief ordering(double packs) {
+    Order other =
+        new Order(
+            packs, order.orders(), order.newColours(), order.motherWebMm(), order.edgeTrimMm());
+    return new Brief(product, climate, shelfLifeDays, pack, machine, market, other, handling);
+  }
+
   /** Lanes cut from the mother web: a whole number. */
   public int lanesAcrossWeb() {
     double usable = order.motherWebMm() - 2 * order.edgeTrimMm();

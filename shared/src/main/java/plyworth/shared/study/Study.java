@@ -111,19 +111,38 @@ public record Study(
     Map<String, Weighting> byName = new LinkedHashMap<>();
     weightings.forEach(w -> byName.put(w.name(), w));
     byName.put(changed.name(), changed);
+    return altered(brief, List.copyOf(byName.values()), changed.name(), settings);
+  }
+
+  /** The same for another brief. */
+  public Study with(Brief other) {
+    return altered(other, weightings, weighting, settings);
+  }
+
+  /** The same with one parameter of a plugin set. */
+  public Study with(String plugin, String parameter, double value) {
+    Map<String, Map<String, Double>> changed = new TreeMap<>(settings);
+    Map<String, Double> own = new TreeMap<>(changed.getOrDefault(plugin, Map.of()));
+    own.put(parameter, value);
+    changed.put(plugin, own);
+    return altered(brief, weightings, weighting, changed);
+  }
+
+  private Study altered(
+      Brief asked, List<Weighting> weighings, String inUse, Map<String, Map<String, Double>> set) {
     return new Study(
         title,
         question,
-        brief,
+        asked,
         positions,
         rules,
         baseline,
         measurements,
-        List.copyOf(byName.values()),
-        changed.name(),
+        weighings,
+        inUse,
         valueFunctions,
         limits,
-        settings,
+        set,
         materials,
         processes,
         decision,

@@ -2,12 +2,14 @@ package plyworth.workbench.analysis;
 
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import plyworth.shared.scoring.Draw;
 import plyworth.shared.structure.Structure;
 import plyworth.shared.study.Study;
 import plyworth.workbench.engine.CompiledGraph;
 import plyworth.workbench.engine.Objection;
 import plyworth.workbench.engine.graph.CandidateGraph;
 import plyworth.workbench.engine.graph.Objections;
+import plyworth.workbench.host.BoundPlugins;
 import plyworth.workbench.host.PluginCatalog;
 
 /**
@@ -52,6 +54,18 @@ public record Compiled(
   /** The same plugins with the candidates of another. */
   public Compiled withPathsOf(Compiled other) {
     return new Compiled(prepared, other.graph(), other.paths(), other.seconds());
+  }
+
+  /**
+   * The same candidates with the plugins bound to another world.
+   *
+   * @param study a study of the same positions and rules
+   * @param draw the figure of each uncertain input
+   */
+  public Compiled in(Study study, Draw draw) {
+    PluginCatalog catalog = prepared.catalog();
+    BoundPlugins bound = BoundPlugins.bind(catalog, study, draw);
+    return new Compiled(new Prepared(study, catalog, bound), graph, paths, seconds);
   }
 
   /** Why a structure is not on offer; empty when it is. */

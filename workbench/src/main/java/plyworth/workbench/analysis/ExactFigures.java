@@ -2,7 +2,6 @@ package plyworth.workbench.analysis;
 
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import plyworth.shared.scoring.Assessment;
 import plyworth.workbench.host.BoundPlugins;
 import plyworth.workbench.ranking.ExactScores;
 
@@ -28,9 +27,6 @@ final class ExactFigures implements ExactScores {
 
   private double[] score(long path) {
     BoundPlugins bound = compiled.prepared().bound();
-    Map<String, Assessment> assessments = bound.score(compiled.paths().structure(path));
-    return bound.criteria().stream()
-        .mapToDouble(c -> bound.outcome(assessments, c).orUnknown())
-        .toArray();
+    return bound.figures(bound.score(compiled.paths().structure(path)));
   }
 }

@@ -33,6 +33,7 @@ import plyworth.workbench.robustness.Doubt;
       WhyCommand.class,
       RobustnessCommand.class,
       SensitivityCommand.class,
+      TurnCommand.class,
       CheckCommand.class,
       PluginsCommand.class,
       ProductsCommand.class

@@ -119,6 +119,11 @@ public record BoundPlugins(
     return assessments.get(plugin).outcomes().get(criterion.criterion().id());
   }
 
+  /** The figures of all criteria in the assessments of {@link #score}; NaN where there is none. */
+  public double[] figures(Map<String, Assessment> assessments) {
+    return criteria.stream().mapToDouble(c -> outcome(assessments, c).orUnknown()).toArray();
+  }
+
   /**
    * Scores one structure with every plugin, in order; the key is the plugin id.
    *

@@ -32,10 +32,7 @@ record Worlds(Prepared prepared, ValueModel model, List<Structure> structures) {
 
   private double[] values(BoundPlugins bound, Structure structure) {
     Map<String, Assessment> assessments = bound.score(structure);
-    double[] figures =
-        bound.criteria().stream()
-            .mapToDouble(c -> bound.outcome(assessments, c).orUnknown())
-            .toArray();
+    double[] figures = bound.figures(assessments);
     boolean blocked = assessments.values().stream().anyMatch(Assessment::blocked);
     if (model.group(figures, blocked) != Group.RANKED) {
       return null;
