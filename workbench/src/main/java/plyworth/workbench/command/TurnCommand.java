@@ -111,7 +111,12 @@ final class TurnCommand implements Callable<Integer> {
       return new Answer(
           ranked, duel, Math.abs(lead), Optional.empty(), Optional.empty(), Optional.of(sweep));
     }
-    Turns turns = TurnSearch.of(duel, world, named(inputs), false);
+    Input moved = named(inputs);
+    if (!TurnSearch.movable(moved)) {
+      throw new WrongInput(
+          moved.name() + " is " + moved.present() + " and has no bounds between which to move it");
+    }
+    Turns turns = TurnSearch.of(duel, world, moved, false);
     return new Answer(
         ranked,
         duel,

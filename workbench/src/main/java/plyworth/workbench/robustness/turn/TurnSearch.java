@@ -19,9 +19,10 @@ import plyworth.workbench.ranking.Valuation;
  */
 public final class TurnSearch {
 
-  /** Steps on each side of the present figure, and where the nearest turn alone is looked for. */
+  /** Steps on each side of the present figure. */
   private static final int STEPS = 24;
 
+  /** The same where the nearest turn alone is looked for. */
   private static final int FEWER_STEPS = 12;
 
   /** How far a figure is moved where no bound is nearer. */
@@ -66,6 +67,7 @@ public final class TurnSearch {
    *
    * @param duel the structure that leads at present, before the other
    * @param world the present
+   * @param input one that is {@link #movable}
    * @param nearestOnly whether to stop on each side at the first turn
    */
   public static Turns of(Duel duel, World world, Input input, boolean nearestOnly) {
@@ -73,7 +75,7 @@ public final class TurnSearch {
   }
 
   /** Whether it can be moved at all: in ratios, or between bounds. */
-  static boolean movable(Input input) {
+  public static boolean movable(Input input) {
     return hasRatios(input)
         || Double.isFinite(input.present())
             && Double.isFinite(input.lowest())
