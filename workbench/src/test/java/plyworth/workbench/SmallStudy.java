@@ -121,6 +121,7 @@ public final class SmallStudy {
         Map.of(),
         List.of(),
         Map.of(),
+        Study.STANDARD_SEED,
         List.of(),
         List.of(),
         Decision.OPEN,

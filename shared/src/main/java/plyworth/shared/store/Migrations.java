@@ -16,7 +16,7 @@ final class Migrations {
 
   /** Step n lifts schema n to n + 1. */
   private static final List<UnaryOperator<Json.Obj>> STEPS =
-      List.of(Migrations::nameTheWeighting, Migrations::shipThePack);
+      List.of(Migrations::nameTheWeighting, Migrations::shipThePack, Migrations::seedTheDraws);
 
   /** The schema that is written. */
   static final int CURRENT = STEPS.size();
@@ -65,6 +65,11 @@ final class Migrations {
     lifted.put("brief", new Json.Obj(brief.place(), shipped));
     lifted.putIfAbsent("measurements", new Json.Arr(study.place(), List.of()));
     return new Json.Obj(study.place(), lifted);
+  }
+
+  /** Schema 2 knew no seed; draws began at 1. */
+  private static Json.Obj seedTheDraws(Json.Obj study) {
+    return with(study, "seed", new Json.Num(study.place(), 1));
   }
 
   private static Json.Obj with(Json.Obj object, String key, Json value) {

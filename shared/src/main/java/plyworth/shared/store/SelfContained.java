@@ -35,6 +35,7 @@ final class SelfContained {
         study.valueFunctions(),
         study.limits(),
         study.settings(),
+        study.seed(),
         List.copyOf(materials.values()),
         processes(study),
         study.decision(),

@@ -42,6 +42,7 @@ final class StudyCodec {
         PreferenceCodec.valueFunctions(fields),
         fields.objects("limits", PreferenceCodec::limit),
         PreferenceCodec.settings(fields),
+        fields.has("seed") ? fields.whole("seed") : Study.STANDARD_SEED,
         materials,
         processes,
         fields.has("decision")
@@ -100,6 +101,7 @@ final class StudyCodec {
         .put("value_functions", study.valueFunctions(), PreferenceCodec::write)
         .put("limits", study.limits(), PreferenceCodec::write)
         .put("settings", study.settings(), PreferenceCodec::write)
+        .put("seed", study.seed())
         .put("materials", study.materials(), MaterialCodec::write)
         .put("processes", study.processes(), ProcessCodec::write)
         .put("decision", write(study.decision()))

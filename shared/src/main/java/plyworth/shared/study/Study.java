@@ -31,6 +31,7 @@ import plyworth.shared.structure.Structure;
  * @param valueFunctions value functions that differ from the plugin's, by full criterion id
  * @param limits what excludes a candidate
  * @param settings plugin parameters that differ from the standard, by plugin id and parameter id
+ * @param seed what random draws of weights and inputs repeat with
  * @param materials materials the study carries; they stand in place of those of the library
  * @param processes processes the study carries; they stand in place of those of the library
  * @param decision what was decided
@@ -49,10 +50,14 @@ public record Study(
     Map<String, ValueFunction> valueFunctions,
     List<Limit> limits,
     Map<String, Map<String, Double>> settings,
+    int seed,
     List<Material> materials,
     List<Process> processes,
     Decision decision,
     String notes) {
+
+  /** The seed of a study that says nothing else. */
+  public static final int STANDARD_SEED = 1;
 
   /**
    * Copies everything.
@@ -143,6 +148,7 @@ public record Study(
         valueFunctions,
         limits,
         set,
+        seed,
         materials,
         processes,
         decision,

@@ -58,6 +58,7 @@ final class FileRules {
         functions,
         List.of(),
         Map.of(id, settings),
+        Study.STANDARD_SEED,
         List.of(),
         List.of(),
         Decision.OPEN,

@@ -20,6 +20,9 @@ class MigrationsTest {
   private static final String SCHEMA_1 =
       Resources.text(MigrationsTest.class, "schema-1.study.json");
 
+  private static final String SCHEMA_2 =
+      Resources.text(MigrationsTest.class, "schema-2.study.json");
+
   @Test
   void schema0GetsOneWeightingNamedGeneral() {
     Study study = StudyFile.read(SCHEMA_0, "schema-0.study.json");
@@ -36,6 +39,13 @@ class MigrationsTest {
     assertThat(study.brief().handling()).isEqualTo(Handling.SHIPPED);
     assertThat(study.measurements()).isEmpty();
     assertThat(study.brief().climate()).isEqualTo(new Climate("23 °C 50 % RH", 23, 50));
+  }
+
+  @Test
+  void schema2DrawsFromOneAsItDidWithoutASeed() {
+    Study study = StudyFile.read(SCHEMA_2, "schema-2.study.json");
+    assertThat(study.seed()).isEqualTo(1);
+    assertThat(study.brief().handling()).isEqualTo(Handling.ROUGH);
   }
 
   @Test

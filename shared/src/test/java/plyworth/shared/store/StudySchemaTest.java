@@ -36,7 +36,7 @@ class StudySchemaTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "\"schema\": 2               | \"schema\": 9",
+        "\"schema\": 3               | \"schema\": 9",
         "\"mass_g\": 4               | \"mass_kg\": 0.004",
         "\"mass_g\": 4               | \"mass_g\": -4",
         "\"form\": \"crystals\"      | \"form\": \"crystal\"",
@@ -46,6 +46,7 @@ class StudySchemaTest {
         "\"name\": \"23 °C 50 % RH\", | ",
         "\"spread\": 1.5             | \"spread\": 0.5",
         "\"samples\": 5              | \"samples\": 0",
+        "\"seed\": 2026            | \"seed\": 20.5",
         "\"question\":               | \"qustion\":",
         "\"scale\": \"logarithmic\"  | \"scale\": \"log\""
       })

@@ -30,6 +30,7 @@ class StudyTest {
         Map.of(),
         List.of(),
         Map.of(),
+        Study.STANDARD_SEED,
         List.of(),
         List.of(),
         Decision.OPEN,

@@ -101,6 +101,7 @@ public final class Plyworth implements Callable<Integer> {
             .setErr(err)
             .setUsageHelpAutoWidth(true)
             .registerConverter(int.class, Words::whole)
+            .registerConverter(Integer.class, Words::whole)
             .registerConverter(
                 RankCommand.Format.class, text -> Words.choice(text, RankCommand.Format.class))
             .registerConverter(Listing.class, text -> Words.choice(text, Listing.class))

@@ -72,12 +72,7 @@ final class RobustnessCommand implements Callable<Integer> {
           "Most draws of weights and inputs, up to 10000; ${DEFAULT-VALUE} by default, 0 for none.")
   private int draws;
 
-  @Option(
-      names = "--seed",
-      paramLabel = "N",
-      defaultValue = "1",
-      description = "The draws repeat with the seed, a whole number; ${DEFAULT-VALUE} by default.")
-  private int seed;
+  @Mixin private SeedOption seed;
 
   /**
    * What was found out about a ranking.
@@ -124,7 +119,7 @@ final class RobustnessCommand implements Callable<Integer> {
       interval.upper().overtaker().ifPresent(paths::add);
     }
     boolean sampled = draws > 0 && !intervals.isEmpty();
-    Acceptability.Plan plan = new Acceptability.Plan(doubt, draws, PRECISION, seed);
+    Acceptability.Plan plan = new Acceptability.Plan(doubt, draws, PRECISION, seed.of(run.study()));
     return new Robustness(
         ranked,
         intervals,

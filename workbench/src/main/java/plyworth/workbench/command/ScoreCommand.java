@@ -55,7 +55,8 @@ final class ScoreCommand implements Callable<Integer> {
   private Scores score(StudyRun run, PluginCatalog working, Structure read) {
     Ranked ranked = run.ready(working);
     Sheet sheet = ranked.sheet(read);
-    Map<String, Range> ranges = Ranges.of(ranked.scored().compiled().prepared(), read, DRAWS, 1);
+    Map<String, Range> ranges =
+        Ranges.of(ranked.scored().compiled().prepared(), read, DRAWS, run.study().seed());
     return new Scores(
         ranked,
         format.json()

@@ -54,12 +54,7 @@ final class SensitivityCommand implements Callable<Integer> {
               + " n uncertain inputs the structure is scored N (n + 2) times.")
   private int samples;
 
-  @Option(
-      names = "--seed",
-      paramLabel = "N",
-      defaultValue = "1",
-      description = "The points repeat with the seed, a whole number; ${DEFAULT-VALUE} by default.")
-  private int seed;
+  @Mixin private SeedOption seed;
 
   @Mixin private OutputFormat format;
 
@@ -106,7 +101,7 @@ final class SensitivityCommand implements Callable<Integer> {
               + ranked.study().weighting()
               + "\" counts, so every value is 0; name a criterion with --criterion");
     }
-    Sensitivity.Plan plan = new Sensitivity.Plan(powerOfTwo(samples), seed);
+    Sensitivity.Plan plan = new Sensitivity.Plan(powerOfTwo(samples), seed.of(run.study()));
     return new Found(
         ranked,
         sheet,

@@ -71,7 +71,12 @@ record Detail(
 
   /** Works out the ranges, which takes its time. */
   Map<String, Range> workOutRanges(BooleanSupplier cancelled) {
-    return Ranges.of(ranked.scored().compiled().prepared(), sheet.structure(), DRAWS, 1, cancelled);
+    return Ranges.of(
+        ranked.scored().compiled().prepared(),
+        sheet.structure(),
+        DRAWS,
+        ranked.study().seed(),
+        cancelled);
   }
 
   /** Whether it belongs to these scores and this structure. */

@@ -3,10 +3,13 @@ package plyworth.workbench.command;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import plyworth.shared.store.StudyFile;
 import plyworth.workbench.SmallStudy;
 
 class RobustnessCommandTest {
@@ -87,6 +90,18 @@ class RobustnessCommandTest {
     CommandLineRun run = drawn("any", 4);
     assertThat(run.out()).contains("30 draws, seed 4, any weights").contains("not ranked");
     assertThat(drawn("any", 4).out()).isEqualTo(run.out());
+  }
+
+  @Test
+  void theSeedOfTheStudyIsUsedUnlessAnotherIsNamed() throws IOException {
+    String text = StudyFile.write(SmallStudy.few()).replace("\"seed\": 1,", "\"seed\": 7,");
+    Path seeded = Files.writeString(folder.resolve("seeded.study.json"), text);
+    CommandLineRun own = CommandLineRun.of("robustness", seeded, "--draws", DRAWS);
+    assertThat(own.out()).contains("30 draws, seed 7");
+    assertThat(CommandLineRun.of("robustness", study, "--draws", DRAWS, "--seed", 7).out())
+        .isEqualTo(own.out());
+    CommandLineRun other = CommandLineRun.of("robustness", seeded, "--draws", DRAWS, "--seed", 8);
+    assertThat(other.out()).contains("30 draws, seed 8");
   }
 
   @Test

@@ -42,6 +42,7 @@ final class Altered {
         study.valueFunctions(),
         study.limits(),
         settings,
+        study.seed(),
         study.materials(),
         study.processes(),
         study.decision(),
