@@ -16,7 +16,11 @@ final class Migrations {
 
   /** Step n lifts schema n to n + 1. */
   private static final List<UnaryOperator<Json.Obj>> STEPS =
-      List.of(Migrations::nameTheWeighting, Migrations::shipThePack, Migrations::seedTheDraws);
+      List.of(
+          Migrations::nameTheWeighting,
+          Migrations::shipThePack,
+          Migrations::seedTheDraws,
+          Migrations::stateWeightsByNumbers);
 
   /** The schema that is written. */
   static final int CURRENT = STEPS.size();
@@ -70,6 +74,11 @@ final class Migrations {
   /** Schema 2 knew no seed; draws began at 1. */
   private static Json.Obj seedTheDraws(Json.Obj study) {
     return with(study, "seed", new Json.Num(study.place(), 1));
+  }
+
+  /** Schema 3 knew weights by numbers alone, which are written as they were. */
+  private static Json.Obj stateWeightsByNumbers(Json.Obj study) {
+    return study;
   }
 
   private static Json.Obj with(Json.Obj object, String key, Json value) {

@@ -19,15 +19,11 @@ final class PreferenceCodec {
   private PreferenceCodec() {}
 
   static Weighting weighting(Fields fields) {
-    return new Weighting(
-        fields.text("name"), numbers(fields.value("weights"), CriterionId::checked));
+    return new Weighting(fields.text("name"), WeightsByCodec.read(fields));
   }
 
   static Json write(Weighting weighting) {
-    return new Entries()
-        .put("name", weighting.name())
-        .put("weights", write(weighting.weights()))
-        .json();
+    return WeightsByCodec.write(new Entries().put("name", weighting.name()), weighting.by()).json();
   }
 
   static Map<String, Map<String, Double>> settings(Fields fields) {
@@ -49,8 +45,7 @@ final class PreferenceCodec {
     return entries.json();
   }
 
-  private static Map<String, Double> numbers(
-      Json json, BiFunction<Place, String, String> checkedKey) {
+  static Map<String, Double> numbers(Json json, BiFunction<Place, String, String> checkedKey) {
     Map<String, Double> numbers = new TreeMap<>();
     Fields.entries(json)
         .forEach(

@@ -1,6 +1,5 @@
 package plyworth.shared.study;
 
-import java.util.Collections;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -8,35 +7,33 @@ import java.util.TreeMap;
  * A named set of weights, one per stakeholder, say.
  *
  * @param name name on screens
- * @param weights weight by full criterion id ({@code plugin/criterion}); not negative, need not add
- *     up to 1; criteria that are absent weigh 0
+ * @param by how the weights are stated
  */
-public record Weighting(String name, Map<String, Double> weights) {
+public record Weighting(String name, WeightsBy by) {
 
   /**
-   * Sorts the weights.
+   * A weighting by numbers.
    *
+   * @param weights weight by full criterion id ({@code plugin/criterion})
    * @throws IllegalArgumentException for a negative or non-finite weight
    */
-  public Weighting {
-    weights = Collections.unmodifiableMap(new TreeMap<>(weights));
-    weights.forEach(
-        (criterion, weight) -> {
-          if (!(weight >= 0) || !Double.isFinite(weight)) {
-            throw new IllegalArgumentException(
-                "the weight of " + criterion + " is " + weight + "; it must be 0 or more");
-          }
-        });
+  public Weighting(String name, Map<String, Double> weights) {
+    this(name, new WeightsBy.Numbers(weights));
+  }
+
+  /** Weight by full criterion id; need not add up to 1; criteria that are absent weigh 0. */
+  public Map<String, Double> weights() {
+    return by.weights();
   }
 
   /** The weight of a criterion; 0 when it is absent. */
   public double weight(String criterion) {
-    return weights.getOrDefault(criterion, 0.0);
+    return weights().getOrDefault(criterion, 0.0);
   }
 
-  /** The same with one weight changed. */
+  /** The same by numbers, with one weight changed. */
   public Weighting with(String criterion, double weight) {
-    Map<String, Double> changed = new TreeMap<>(weights);
+    Map<String, Double> changed = new TreeMap<>(weights());
     changed.put(criterion, weight);
     return new Weighting(name, changed);
   }

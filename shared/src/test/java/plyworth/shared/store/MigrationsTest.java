@@ -10,6 +10,7 @@ import plyworth.shared.brief.Handling;
 import plyworth.shared.data.DataException;
 import plyworth.shared.data.Resources;
 import plyworth.shared.study.Study;
+import plyworth.shared.study.WeightsBy;
 
 /** One file of every earlier schema is read as it was meant. */
 class MigrationsTest {
@@ -22,6 +23,9 @@ class MigrationsTest {
 
   private static final String SCHEMA_2 =
       Resources.text(MigrationsTest.class, "schema-2.study.json");
+
+  private static final String SCHEMA_3 =
+      Resources.text(MigrationsTest.class, "schema-3.study.json");
 
   @Test
   void schema0GetsOneWeightingNamedGeneral() {
@@ -46,6 +50,14 @@ class MigrationsTest {
     Study study = StudyFile.read(SCHEMA_2, "schema-2.study.json");
     assertThat(study.seed()).isEqualTo(1);
     assertThat(study.brief().handling()).isEqualTo(Handling.ROUGH);
+  }
+
+  @Test
+  void schema3KeepsItsWeightsAsNumbers() {
+    Study study = StudyFile.read(SCHEMA_3, "schema-3.study.json");
+    assertThat(study.seed()).isEqualTo(5);
+    assertThat(study.activeWeighting().by())
+        .isEqualTo(new WeightsBy.Numbers(Map.of("barrier/otr", 3.0, "cost/price-per-1000", 1.0)));
   }
 
   @Test

@@ -1,9 +1,11 @@
 package plyworth.shared.store;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeMap;
 import plyworth.shared.brief.Brief;
 import plyworth.shared.brief.Climate;
@@ -23,6 +25,7 @@ import plyworth.shared.study.Decision;
 import plyworth.shared.study.Limit;
 import plyworth.shared.study.Study;
 import plyworth.shared.study.Weighting;
+import plyworth.shared.study.WeightsBy;
 
 /** Invented studies: one to read, and random ones for round trips. */
 final class SampleStudies {
@@ -55,7 +58,12 @@ final class SampleStudies {
                 "flat sheets")),
         List.of(
             new Weighting("General", Map.of("barrier/otr", 2.0, "cost/price-per-1000", 1.0)),
-            new Weighting("Purchasing", Map.of("cost/price-per-1000", 1.0))),
+            new Weighting("Purchasing", Map.of("cost/price-per-1000", 1.0)),
+            new Weighting(
+                "Quality",
+                new WeightsBy.SwingPoints(Map.of("barrier/otr", 100.0, "barrier/wvtr", 62.5))),
+            new Weighting(
+                "Owner", new WeightsBy.RankOrder(List.of("cost/price-per-1000", "barrier/otr")))),
         "Purchasing",
         Map.of("barrier/otr", ValueFunction.logarithmic(0.01, 1, 10, 0)),
         List.of(new Limit("barrier/wvtr", Limit.Bound.AT_MOST, 0.5, "agreed with quality")),
@@ -97,7 +105,10 @@ final class SampleStudies {
         NeighbourRules.standard().subList(0, random.nextInt(5)),
         RandomStructures.structure(seed),
         List.of(new Measurement("a/b", 1 + random.nextDouble(), "", 1, 1, "by eye", "", "")),
-        List.of(new Weighting("General", weights)),
+        List.of(
+            new Weighting("General", weights),
+            new Weighting("Swings", swings(random)),
+            new Weighting("Order", order(weights.keySet(), random))),
         "General",
         Map.of(
             "plugin/criterion-1", ValueFunction.linear(random.nextGaussian() - 9, 0, 1 / 3.0, 1)),
@@ -108,6 +119,20 @@ final class SampleStudies {
         List.of(),
         Decision.OPEN,
         "\"quoted\"\n\ttabbed \\ \u2028 µ");
+  }
+
+  private static WeightsBy swings(Random random) {
+    Map<String, Double> points = new TreeMap<>();
+    for (int i = 0; i < random.nextInt(4); i++) {
+      points.put("plugin/criterion-" + i, random.nextDouble() * 100);
+    }
+    return new WeightsBy.SwingPoints(points);
+  }
+
+  private static WeightsBy order(Set<String> criteria, Random random) {
+    List<String> shuffled = new ArrayList<>(criteria);
+    Collections.shuffle(shuffled, random);
+    return new WeightsBy.RankOrder(shuffled);
   }
 
   private static Brief randomBrief(Random random) {

@@ -55,8 +55,8 @@ class StudyRefusalTest {
         "\"ASTM F1927\"|\"\"|the method of measuring barrier/otr is empty|say how",
         "\"2026-03-12\"|\"12.3.2026\"|is \"12.3.2026\"|2026-03-12",
         "\"rule\": \"at-most\"|\"rule\": \"at-moust\"|not a form of rule|\"at-most\"",
-        "\"schema\": 3,|\"schema\": 4,|schema 4; this program reads 0 to 3|newer version",
-        "\"schema\": 3,||the key \"schema\" is missing|Add it"
+        "\"schema\": 4,|\"schema\": 5,|schema 5; this program reads 0 to 4|newer version",
+        "\"schema\": 4,||the key \"schema\" is missing|Add it"
       })
   void saysWhatIsWrongAndWhatWouldBeRight(
       String right, String wrong, String problem, String remedy) {

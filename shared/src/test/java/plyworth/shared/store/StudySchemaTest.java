@@ -36,7 +36,7 @@ class StudySchemaTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "\"schema\": 3               | \"schema\": 9",
+        "\"schema\": 4               | \"schema\": 9",
         "\"mass_g\": 4               | \"mass_kg\": 0.004",
         "\"mass_g\": 4               | \"mass_g\": -4",
         "\"form\": \"crystals\"      | \"form\": \"crystal\"",
@@ -44,6 +44,10 @@ class StudySchemaTest {
         "\"bound\": \"at-most\"      | \"bound\": \"below\"",
         "\"handling\": \"shipped\"  | \"handling\": \"posted\"",
         "\"name\": \"23 °C 50 % RH\", | ",
+        "\"barrier/otr\": 100        | \"barrier/otr\": 101",
+        "\"barrier/wvtr\": 62.5      | \"wvtr\": 62.5",
+        "\"swing_points\":           | \"points\":",
+        "\"order\":                  | \"weights\": { }, \"order\":",
         "\"spread\": 1.5             | \"spread\": 0.5",
         "\"samples\": 5              | \"samples\": 0",
         "\"seed\": 2026            | \"seed\": 20.5",

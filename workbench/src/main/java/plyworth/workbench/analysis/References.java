@@ -10,7 +10,7 @@ import plyworth.shared.scoring.Criterion;
 import plyworth.shared.scoring.Measurement;
 import plyworth.shared.scoring.Parameter;
 import plyworth.shared.study.Study;
-import plyworth.shared.study.Weighting;
+import plyworth.shared.study.WeightsBy;
 import plyworth.workbench.host.LoadedPlugin;
 import plyworth.workbench.host.PluginCatalog;
 
@@ -54,9 +54,7 @@ public final class References {
       references.measurement("measurements[" + i + "]", study.measurements().get(i));
     }
     for (int i = 0; i < study.weightings().size(); i++) {
-      Weighting weighting = study.weightings().get(i);
-      String path = "weightings[" + i + "].weights.";
-      weighting.weights().keySet().forEach(id -> references.criterion(path + id, id));
+      references.weighting("weightings[" + i + "].", study.weightings().get(i).by());
     }
     study
         .valueFunctions()
@@ -68,6 +66,17 @@ public final class References {
     study.settings().forEach(references::settings);
     references.found.addAll(PropertyBounds.check(study.materials(), catalog));
     return List.copyOf(references.found);
+  }
+
+  private void weighting(String path, WeightsBy by) {
+    if (by instanceof WeightsBy.RankOrder order) {
+      for (int k = 0; k < order.criteria().size(); k++) {
+        criterion(path + "order[" + k + "]", order.criteria().get(k));
+      }
+    } else {
+      String key = by instanceof WeightsBy.SwingPoints ? "swing_points." : "weights.";
+      by.weights().keySet().forEach(id -> criterion(path + key + id, id));
+    }
   }
 
   private void measurement(String path, Measurement measurement) {

@@ -59,6 +59,7 @@ final class RankingJson {
     entries.put("name", Json.of(ranked.study().weighting()));
     entries.put("weights", Json.of(weights));
     entries.put("sharedOut", Json.of(Digits.exported(ranked.ranking().model().sharedOut())));
+    WeightsByText.put(entries, ranked.study().activeWeighting().by());
     return Json.of(entries);
   }
 

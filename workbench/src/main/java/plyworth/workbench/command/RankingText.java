@@ -11,6 +11,7 @@ import plyworth.shared.brief.Brief;
 import plyworth.shared.scoring.Finding;
 import plyworth.shared.scoring.Measurement;
 import plyworth.shared.structure.Structure;
+import plyworth.shared.study.WeightsBy;
 import plyworth.workbench.analysis.BestList;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.Sheet;
@@ -60,11 +61,17 @@ final class RankingText {
     out.println(Paragraph.of("", ranked.study().question()));
     out.println();
     brief();
-    out.println("Weighting \"" + ranked.study().weighting() + "\":");
+    WeightsBy by = ranked.study().activeWeighting().by();
+    String origin = WeightsByText.origin(by);
+    out.println("Weighting \"" + ranked.study().weighting() + "\"" + origin + ":");
     for (int c : shown) {
       Weighed weighed = criteria.get(c);
       out.printf(
-          Locale.ROOT, "  %5.1f %%  %s%n", 100 * weighed.weight(), CriterionText.named(ranked, c));
+          Locale.ROOT,
+          "  %5.1f %%  %s%s%n",
+          100 * weighed.weight(),
+          CriterionText.named(ranked, c),
+          WeightsByText.stated(by, weighed.criterion().id()));
     }
     uncounted();
     out.println();

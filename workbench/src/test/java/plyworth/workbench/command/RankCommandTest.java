@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -49,7 +50,7 @@ class RankCommandTest {
             "baseline");
     assertThat(run.text("format")).isEqualTo("plyworth rank");
     assertThat(run.number("version")).isEqualTo(1);
-    assertThat(run.keys("weighting")).containsExactly("name", "weights", "sharedOut");
+    assertThat(run.keys("weighting")).containsExactly("name", "weights", "sharedOut", "by");
     assertThat(run.keys("counts"))
         .containsExactly(
             "candidates", "ranked", "blocked", "excluded", "cannotBeJudged", "complete");
@@ -67,6 +68,55 @@ class RankCommandTest {
             "findings");
     assertThat(run.keys("baseline", "findings", 0))
         .containsExactly("plugin", "level", "rule", "text", "source");
+  }
+
+  private static final String WEIGHTS =
+      """
+      "weights": {
+              "barrier/margin": 3,
+              "cost/packed-per-1000": 3,
+              "machinability/bending-stiffness": 1,
+              "machinability/seal-window": 2,
+              "print-method/solvent-emitted": 1,
+              "recyclability/class": 2
+            }""";
+
+  private CommandLineRun weighedBy(String stated, Object... more) {
+    Path changed = BrothStudy.in(folder, BrothStudy.with(WEIGHTS, stated));
+    return CommandLineRun.of(
+        Stream.concat(Stream.of("rank", changed, "--top", 1), Stream.of(more)).toArray());
+  }
+
+  @Test
+  void swingPointsAreShownWithTheWeightsThatFollow() {
+    String points = "\"swing_points\": { \"barrier/margin\": 100, \"cost/packed-per-1000\": 25 }";
+    assertThat(weighedBy(points).out())
+        .contains("Weighting \"balanced\", from swing points")
+        .containsPattern(" 80\\.0 %  barrier/margin: .*; 100 points")
+        .containsPattern(" 20\\.0 %  cost/packed-per-1000: .*; 25 points");
+    CommandLineRun json = weighedBy(points, "--format", "json");
+    assertThat(json.text("weighting", "by")).isEqualTo("swing-points");
+    assertThat(json.number("weighting", "swingPoints", "cost/packed-per-1000")).isEqualTo(25);
+    assertThat(json.number("weighting", "weights", "barrier/margin")).isEqualTo(0.8);
+  }
+
+  @Test
+  void anOrderIsShownWithTheWeightsThatFollow() {
+    String order = "\"order\": [ \"cost/packed-per-1000\", \"barrier/margin\" ]";
+    assertThat(weighedBy(order).out())
+        .contains("Weighting \"balanced\", from the order of importance alone")
+        .containsPattern(" 75\\.0 %  cost/packed-per-1000: .*; place 1")
+        .containsPattern(" 25\\.0 %  barrier/margin: .*; place 2");
+    CommandLineRun json = weighedBy(order, "--format", "json");
+    assertThat(json.text("weighting", "by")).isEqualTo("order");
+    assertThat(json.text("weighting", "order", 0)).isEqualTo("cost/packed-per-1000");
+  }
+
+  @Test
+  void aCriterionInAnOrderThatNobodyMeasuresIsSaidWithItsPlace() {
+    CommandLineRun run = weighedBy("\"order\": [ \"barrier/margin\", \"cost/pack\" ]");
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.err()).contains("weightings[0].order[1]", "no criterion \"pack\"");
   }
 
   @Test
