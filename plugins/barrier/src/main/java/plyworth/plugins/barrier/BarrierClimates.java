@@ -13,7 +13,7 @@ import plyworth.shared.scoring.ScoringContext;
  * @param seasons the climate over time
  * @param shared damage over its standard
  * @param storage layers at the storage climate
- * @param bySeason layers in each season
+ * @param byCelsius layers at the temperature of each season
  */
 record BarrierClimates(
     ScoringContext context,
@@ -21,7 +21,7 @@ record BarrierClimates(
     Seasons seasons,
     double shared,
     LayerTransmission storage,
-    Map<Season, LayerTransmission> bySeason) {
+    Map<Double, LayerTransmission> byCelsius) {
 
   /**
    * The climates of a brief.
@@ -32,17 +32,14 @@ record BarrierClimates(
     StorageClimate climate = StorageClimate.of(context.brief());
     Seasons seasons =
         new Seasons(context.brief().climate(), Demand.CAP * context.brief().shelfLifeDays());
-    Map<Season, LayerTransmission> bySeason = new HashMap<>();
+    Map<Double, LayerTransmission> byCelsius = new HashMap<>();
+    byCelsius.put(climate.celsius(), new LayerTransmission(context, climate.celsius(), shared));
     for (Season season : seasons.round()) {
-      bySeason.put(season, new LayerTransmission(context, season.temperatureC(), shared));
+      byCelsius.computeIfAbsent(
+          season.temperatureC(), celsius -> new LayerTransmission(context, celsius, shared));
     }
     return new BarrierClimates(
-        context,
-        climate,
-        seasons,
-        shared,
-        new LayerTransmission(context, climate.celsius(), shared),
-        Map.copyOf(bySeason));
+        context, climate, seasons, shared, byCelsius.get(climate.celsius()), Map.copyOf(byCelsius));
   }
 
   /** All the humidity that a layer can see. */
@@ -50,9 +47,9 @@ record BarrierClimates(
     return HumiditySpan.of(climate, seasons);
   }
 
-  /** Layers in a season, be it one of the brief or any other. */
-  LayerTransmission layers(Season season) {
-    LayerTransmission known = bySeason.get(season);
-    return known != null ? known : new LayerTransmission(context, season.temperatureC(), shared);
+  /** Layers at a temperature, be it one of the brief or any other. */
+  LayerTransmission layers(double celsius) {
+    LayerTransmission known = byCelsius.get(celsius);
+    return known != null ? known : new LayerTransmission(context, celsius, shared);
   }
 }

@@ -23,23 +23,25 @@ final class BarrierFindings {
 
   private static final double WATER_FLOOR = 0.05;
 
+  private final FormedPack pack;
   private final BarrierModel model;
   private final Structure structure;
   private final PackBarrier barrier;
   private final List<Finding> findings = new ArrayList<>();
 
-  private BarrierFindings(BarrierModel model, Structure structure, PackBarrier barrier) {
-    this.model = model;
-    this.structure = structure;
+  private BarrierFindings(FormedPack pack, PackBarrier barrier) {
+    this.pack = pack;
+    this.model = pack.model();
+    this.structure = pack.structure();
     this.barrier = barrier;
   }
 
-  static List<Finding> of(BarrierModel model, Structure structure, PackBarrier barrier) {
-    BarrierFindings all = new BarrierFindings(model, structure, barrier);
+  static List<Finding> of(FormedPack pack, PackBarrier barrier) {
+    BarrierFindings all = new BarrierFindings(pack, barrier);
     all.keeping();
     all.volatileLoss();
     all.instrumentFloor();
-    all.findings.addAll(CalibrationFindings.of(model));
+    all.findings.addAll(CalibrationFindings.of(all.model));
     return List.copyOf(all.findings);
   }
 
@@ -103,8 +105,7 @@ final class BarrierFindings {
   private void decidingLayer(PackBarrier.Path path) {
     Permeant permeant = path.mechanism().permeant();
     StorageClimate climate = model.climate();
-    Laminate laminate =
-        new FormedPack(model, structure).laminate(climate.season(), climate.inside());
+    Laminate laminate = pack.laminate(climate.season(), climate.inside());
     int deciding = -1;
     double most = 0;
     for (int i = 0; i < laminate.layers().size(); i++) {

@@ -44,7 +44,7 @@ final class BarrierLayerwise implements Layerwise {
   private final HumidityState humidity;
   private final boolean humid;
   private final boolean oxygen;
-  private final int firstEdge;
+  private final int[] edges;
   private final Optional<LossBounds> loss;
   private final PackFinish finish;
   private final double failsBefore;
@@ -57,7 +57,7 @@ final class BarrierLayerwise implements Layerwise {
     this.oxygen = permeants.contains(Permeant.OXYGEN);
     this.humidity = new HumidityState(model, kinds, oxygen);
     this.humid = !permeants.isEmpty();
-    this.firstEdge = HUMIDITY + (humid ? humidity.size() : 0);
+    this.edges = edges(permeants, HUMIDITY + (humid ? humidity.size() : 0));
     this.loss = LossBounds.of(model.demand());
     this.finish = new PackFinish(model, permeants, loss);
     this.failsBefore = model.blockMargin() * model.demand().days();
@@ -113,11 +113,17 @@ final class BarrierLayerwise implements Layerwise {
 
   /** Component with the seal edge; an alcohol has its resistance behind it. */
   private int edge(Permeant permeant) {
-    int at = firstEdge;
-    for (Permeant before : permeants.subList(0, permeants.indexOf(permeant))) {
-      at += before.alcohol() ? 2 : 1;
+    return edges[permeant.ordinal()];
+  }
+
+  private static int[] edges(List<Permeant> permeants, int first) {
+    int[] edges = new int[Permeant.values().length];
+    int at = first;
+    for (Permeant permeant : permeants) {
+      edges[permeant.ordinal()] = at;
+      at += permeant.alcohol() ? 2 : 1;
     }
-    return at;
+    return edges;
   }
 
   @Override
@@ -140,14 +146,14 @@ final class BarrierLayerwise implements Layerwise {
 
   private PackEnds ends(double[][] states) {
     double[][] edges = new double[permeants.size()][];
-    double[][] alone = new double[permeants.size()][];
+    double[] alcohol = {};
     for (int p = 0; p < edges.length; p++) {
       int edge = edge(permeants.get(p));
       edges[p] = states[edge];
-      alone[p] = states[permeants.get(p).alcohol() ? edge + 1 : edge];
+      alcohol = permeants.get(p).alcohol() ? states[edge + 1] : alcohol;
     }
     HumidityBounds bounds = new HumidityBounds(kinds, model.climates(), states, HUMIDITY, oxygen);
-    return new PackEnds(permeants, model.pack().faceM2(), bounds, edges, alone);
+    return new PackEnds(permeants, model.pack().faceM2(), bounds, edges, alcohol);
   }
 
   private void over(double[] days, double[] margins, int size) {

@@ -31,7 +31,8 @@ final class BarrierScorer implements Scorer {
 
   @Override
   public Assessment score(Structure structure, Map<Figure, Double> needed) {
-    PackBarrier barrier = PackBarrier.of(model, structure);
+    FormedPack pack = new FormedPack(model, structure);
+    PackBarrier barrier = PackBarrier.of(pack);
     Map<String, Outcome> outcomes = new LinkedHashMap<>();
     outcomes.put(BarrierCriteria.OTR_ID, flat(structure, Permeant.OXYGEN, barrier.otr()));
     outcomes.put(BarrierCriteria.WVTR_ID, flat(structure, Permeant.WATER, barrier.wvtr()));
@@ -39,7 +40,7 @@ final class BarrierScorer implements Scorer {
     put(outcomes, BarrierCriteria.MARGIN_ID, structure, barrier, barrier.margin());
     put(outcomes, BarrierCriteria.VOLATILE_LOSS_ID, structure, barrier, barrier.volatileLoss());
     outcomes.put(BarrierCriteria.LIGHT_ID, new Outcome.Scored(barrier.light()));
-    return new Assessment(outcomes, BarrierFindings.of(model, structure, barrier), Map.of());
+    return new Assessment(outcomes, BarrierFindings.of(pack, barrier), Map.of());
   }
 
   private void put(

@@ -1,16 +1,41 @@
 package plyworth.plugins.barrier;
 
+import java.util.HashMap;
+import java.util.Map;
 import plyworth.shared.brief.Climate.Season;
-import plyworth.shared.structure.Layer;
 import plyworth.shared.structure.Structure;
 
 /**
- * A structure made into the pack of the brief and handled.
- *
- * @param model the brief, the library and the draw
- * @param structure the structure
+ * A structure made into the pack of the brief and handled. What has been read of its layers, and
+ * each laminate once solved, is kept for as long as the pack is looked at; for one thread.
  */
-record FormedPack(BarrierModel model, Structure structure) implements PackConductance {
+final class FormedPack implements PackConductance {
+
+  private final BarrierModel model;
+  private final Structure structure;
+  private final double gapUm;
+  private final Map<Double, LayerFigures> figures = new HashMap<>();
+  private final Map<Place, Laminate> laminates = new HashMap<>();
+
+  /** Where a laminate is: °C, and the humidity on its two sides, 0 to 1. */
+  private record Place(double celsius, double outside, double inside) {}
+
+  /** The pack of a structure. */
+  FormedPack(BarrierModel model, Structure structure) {
+    this.model = model;
+    this.structure = structure;
+    this.gapUm = 2 * model.context().gaugeUm(structure.innermost());
+  }
+
+  /** The brief, the library and the draw. */
+  BarrierModel model() {
+    return model;
+  }
+
+  /** The structure. */
+  Structure structure() {
+    return structure;
+  }
 
   @Override
   public double at(Permeant permeant, Season season, double insideActivity) {
@@ -20,7 +45,7 @@ record FormedPack(BarrierModel model, Structure structure) implements PackConduc
   /** The same, way by way. */
   PackTerms terms(Permeant permeant, Season season, double insideActivity) {
     Laminate laminate = laminate(season, insideActivity);
-    return terms(laminate.transmission(), permeant, laminate.resistance(permeant));
+    return terms(laminate.figures(), permeant, laminate.resistance(permeant));
   }
 
   /** Way by way at the storage climate. */
@@ -30,31 +55,29 @@ record FormedPack(BarrierModel model, Structure structure) implements PackConduc
 
   /** Conductance at the storage temperature with every layer as dry as it can ever be. */
   double tightest(Permeant permeant) {
-    double resistance = 0;
-    Layer outer = null;
-    for (Layer layer : structure.layers()) {
-      double reference = 1 / model.layers().inPack(layer, outer, permeant);
-      resistance +=
-          reference / model.climates().span().lowest(model.layers().curve(layer, permeant));
-      outer = layer;
-    }
-    return terms(model.layers(), permeant, resistance).total();
+    LayerFigures dry = figures(model.climate().celsius());
+    return terms(dry, permeant, dry.tightest(permeant, model.climates().span())).total();
   }
 
-  private PackTerms terms(LayerTransmission layers, Permeant permeant, double resistance) {
+  private PackTerms terms(LayerFigures layers, Permeant permeant, double resistance) {
     return new PackTerms(model.pack().faceM2() / resistance, edge(layers, permeant));
   }
 
   /** The laminate of the pack in a season. */
   Laminate laminate(Season season, double insideActivity) {
-    return Laminate.of(
-        model.climates().layers(season), structure, season.humidityPercent() / 100, insideActivity);
+    return laminates.computeIfAbsent(
+        new Place(season.temperatureC(), season.humidityPercent() / 100, insideActivity),
+        place -> Laminate.of(figures(place.celsius()), place.outside(), place.inside()));
+  }
+
+  private LayerFigures figures(double celsius) {
+    return figures.computeIfAbsent(
+        celsius, c -> new LayerFigures(model.climates().layers(c), structure.layers()));
   }
 
   /** The sealant is taken at the mean of the humidity outside and inside, in every season. */
-  private double edge(LayerTransmission layers, Permeant permeant) {
-    Layer sealant = structure.innermost();
-    double permeability = layers.asSealant(sealant, permeant, model.climate().within());
-    return model.pack().edge(permeability, 2 * model.context().gaugeUm(sealant));
+  private double edge(LayerFigures layers, Permeant permeant) {
+    double permeability = layers.sealant(permeant, model.climate().within());
+    return model.pack().edge(permeability, gapUm);
   }
 }

@@ -44,7 +44,13 @@ record PackBarrier(
 
   /** The barrier of a structure. */
   static PackBarrier of(BarrierModel model, Structure structure) {
-    FormedPack pack = new FormedPack(model, structure);
+    return of(new FormedPack(model, structure));
+  }
+
+  /** The barrier of a pack. */
+  static PackBarrier of(FormedPack pack) {
+    BarrierModel model = pack.model();
+    Structure structure = pack.structure();
     return new PackBarrier(
         FlatSheet.oxygen(model, structure),
         FlatSheet.water(model, structure),

@@ -8,11 +8,13 @@ import java.util.List;
  */
 final class PackEnds {
 
-  private final Permeant[] permeants;
+  private final int water;
+  private final int oxygen;
+  private final int mixed;
   private final double faceM2;
   private final HumidityBounds humidity;
   private final double[][] edges;
-  private final double[][] alone;
+  private final double[] alcohol;
   private final double[] least;
   private final double[] largest;
 
@@ -22,20 +24,22 @@ final class PackEnds {
    * @param faceM2 area of the faces of a pack
    * @param humidity encloses the resistances to water and oxygen
    * @param edges conductance of the seal edges, by permeant
-   * @param alone resistance to a permeant that follows no humidity, by permeant; of no matter for
-   *     the others
+   * @param alcohol resistances to the alcohol, if there is any
    */
   PackEnds(
       List<Permeant> permeants,
       double faceM2,
       HumidityBounds humidity,
       double[][] edges,
-      double[][] alone) {
-    this.permeants = permeants.toArray(Permeant[]::new);
+      double[] alcohol) {
+    this.water = permeants.indexOf(Permeant.WATER);
+    this.oxygen = permeants.indexOf(Permeant.OXYGEN);
+    this.mixed =
+        permeants.stream().filter(Permeant::alcohol).mapToInt(permeants::indexOf).max().orElse(-1);
     this.faceM2 = faceM2;
     this.humidity = humidity;
     this.edges = edges;
-    this.alone = alone;
+    this.alcohol = alcohol;
     this.least = new double[edges.length];
     this.largest = new double[edges.length];
   }
@@ -54,6 +58,9 @@ final class PackEnds {
   void read(int row) {
     humidity.ends(row);
     conduct(row);
+    if (mixed >= 0) {
+      set(mixed, alcohol[row], alcohol[row], row);
+    }
   }
 
   /** Narrows the ends of the same pack by the humidity within. */
@@ -63,17 +70,16 @@ final class PackEnds {
   }
 
   private void conduct(int row) {
-    for (int p = 0; p < least.length; p++) {
-      double edge = edges[p][row];
-      switch (permeants[p]) {
-        case WATER -> set(p, humidity.waterLow, humidity.waterHigh, edge);
-        case OXYGEN -> set(p, humidity.oxygenLow, humidity.oxygenHigh, edge);
-        case ALCOHOL, ETHANOL -> set(p, alone[p][row], alone[p][row], edge);
-      }
+    if (water >= 0) {
+      set(water, humidity.waterLow, humidity.waterHigh, row);
+    }
+    if (oxygen >= 0) {
+      set(oxygen, humidity.oxygenLow, humidity.oxygenHigh, row);
     }
   }
 
-  private void set(int permeant, double low, double high, double edge) {
+  private void set(int permeant, double low, double high, int row) {
+    double edge = edges[permeant][row];
     least[permeant] = faceM2 / high + edge;
     largest[permeant] = faceM2 / low + edge;
   }

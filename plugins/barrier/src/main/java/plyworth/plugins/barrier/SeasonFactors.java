@@ -30,7 +30,7 @@ record SeasonFactors(double[] lowest, double[] highest) {
   private static double extreme(
       BarrierClimates climates, Permeant permeant, Season season, boolean highest) {
     double extreme = highest ? 0 : Double.POSITIVE_INFINITY;
-    LayerTransmission there = climates.layers(season);
+    LayerTransmission there = climates.layers(season.temperatureC());
     for (Material material : climates.context().materials().all()) {
       Layer layer = Layer.web(material.id(), 1);
       double factor =

@@ -17,10 +17,12 @@ public final class HumidityCurve {
 
   private final double[] at;
   private final double[] logs;
+  private final boolean one;
 
   private HumidityCurve(double[] at, double[] logs) {
     this.at = at;
     this.logs = logs;
+    this.one = Arrays.stream(logs).allMatch(log -> log == 0);
   }
 
   /**
@@ -35,7 +37,7 @@ public final class HumidityCurve {
 
   /** Whether it is 1 at every humidity. */
   public boolean one() {
-    return Arrays.stream(logs).allMatch(log -> log == 0);
+    return one;
   }
 
   /** Whether it never falls. */
@@ -50,7 +52,7 @@ public final class HumidityCurve {
 
   /** The figure at a humidity. */
   public double value(double humidity) {
-    return Math.exp(log(humidity));
+    return one ? 1 : Math.exp(log(humidity));
   }
 
   private double log(double humidity) {
