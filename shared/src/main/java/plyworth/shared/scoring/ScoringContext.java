@@ -62,6 +62,13 @@ public record ScoringContext(
     return new ScoringContext(brief, materials, processes, parameters, available, other, today);
   }
 
+  /** The same with another value of one parameter. */
+  public ScoringContext with(String parameter, double value) {
+    Map<String, Double> changed = new TreeMap<>(parameters);
+    changed.put(parameter, value);
+    return new ScoringContext(brief, materials, processes, changed, available, draw, today);
+  }
+
   /** The value of a parameter. */
   public double parameter(String id) {
     return parameters.get(id);

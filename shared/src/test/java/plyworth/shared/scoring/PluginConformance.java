@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import plyworth.shared.brief.Brief;
 import plyworth.shared.structure.Structure;
@@ -33,8 +34,13 @@ public abstract class PluginConformance {
     return Today.UNKNOWN;
   }
 
+  /** Parameters set by the user, by id; the others stand at their standard. */
+  protected Map<String, Double> settings() {
+    return Map.of();
+  }
+
   private List<Trial> trials() {
-    return Trial.of(plugin(), briefs(), today());
+    return Trial.of(plugin(), briefs(), today(), settings());
   }
 
   private List<Trial> layerwiseTrials() {

@@ -30,16 +30,17 @@ record Trial(
   private static final Map<Figure, Double> FIGURES =
       Map.of(Figure.PACKS_PER_MINUTE, 55.0, Figure.SKELETON_WASTE, 0.04);
 
-  /** Every brief, with nothing known of today's pack. */
+  /** Every brief, with nothing known of today's pack and nothing set. */
   static List<Trial> of(ScoringPlugin plugin, List<Brief> briefs) {
-    return of(plugin, briefs, Today.UNKNOWN);
+    return of(plugin, briefs, Today.UNKNOWN, Map.of());
   }
 
   /** Every brief: needed figures at hand, absent, unknown, and at hand under a random draw. */
-  static List<Trial> of(ScoringPlugin plugin, List<Brief> briefs, Today today) {
+  static List<Trial> of(
+      ScoringPlugin plugin, List<Brief> briefs, Today today, Map<String, Double> settings) {
     List<Trial> trials = new ArrayList<>();
     for (Brief brief : briefs) {
-      ScoringContext atHand = context(plugin, brief, today);
+      ScoringContext atHand = context(plugin, brief, today, settings);
       trials.add(bind("figures at hand", plugin, atHand, known(plugin)));
       trials.add(bind("figures absent", plugin, without(atHand), Map.of()));
       trials.add(bind("figures unknown", plugin, atHand, unknown(plugin)));
@@ -55,17 +56,7 @@ record Trial(
 
   /** Bound with one parameter changed. */
   Trial with(Parameter parameter, double value) {
-    Map<String, Double> changed = new TreeMap<>(context.parameters());
-    changed.put(parameter.id(), value);
-    ScoringContext other =
-        new ScoringContext(
-            context.brief(),
-            context.materials(),
-            context.processes(),
-            changed,
-            context.available(),
-            context.draw(),
-            context.today());
+    ScoringContext other = context.with(parameter.id(), value);
     return bind(parameter.id() + " = " + value, plugin, other, needed);
   }
 
@@ -93,9 +84,11 @@ record Trial(
     return new Trial(name, plugin, context, plugin.bind(context), needed);
   }
 
-  private static ScoringContext context(ScoringPlugin plugin, Brief brief, Today today) {
+  private static ScoringContext context(
+      ScoringPlugin plugin, Brief brief, Today today, Map<String, Double> settings) {
     Map<String, Double> parameters = new TreeMap<>();
     plugin.parameters().forEach(p -> parameters.put(p.id(), p.standard()));
+    parameters.putAll(settings);
     Set<Figure> available = EnumSet.noneOf(Figure.class);
     available.addAll(plugin.needs());
     return new ScoringContext(

@@ -52,4 +52,9 @@ final class ProgressText implements Progress {
       err.flush();
     }
   }
+
+  @Override
+  public boolean cancelled() {
+    return false;
+  }
 }

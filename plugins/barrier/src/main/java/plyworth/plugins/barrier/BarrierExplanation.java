@@ -25,7 +25,7 @@ final class BarrierExplanation {
     }
     sections.addAll(HumiditySection.of(model, structure));
     sections.addAll(PinholeSection.of(model, structure));
-    PackConductance pack = new FormedPack(model, structure);
+    FormedPack pack = new FormedPack(model, structure);
     sections.addAll(PackSections.of(model, barrier, pack));
     if (barrier.demand().applies()) {
       sections.add(ClimateSection.of(model.context().brief().climate()));

@@ -41,6 +41,7 @@ final class BarrierFindings {
     all.keeping();
     all.volatileLoss();
     all.instrumentFloor();
+    all.leaks();
     all.findings.addAll(CalibrationFindings.of(all.model));
     return List.copyOf(all.findings);
   }
@@ -178,6 +179,26 @@ final class BarrierFindings {
           "instrument-floor",
           Text.of("finding.instrument-floor", barrier.otr(), barrier.wvtr()),
           "converter's test note on 25 and 51 µm foil, name withheld");
+    }
+  }
+
+  private void leaks() {
+    Leaks leaks = model.pack().leaks();
+    if (leaks.any()) {
+      Text text = Text.of("finding.leaks", leaks.count(), leaks.channel().diameterUm());
+      add(Level.INFORMS, "leaks", text, "assumption of this study");
+    }
+    LeakRisk risk = barrier.leakRisk();
+    if (risk.level() < LeakRisk.UNLIKELY) {
+      boolean likely = risk.level() == LeakRisk.LIKELY;
+      add(
+          likely ? Level.WARNS : Level.INFORMS,
+          BarrierCriteria.LEAK_RISK_ID,
+          Text.of(
+              likely ? "finding.leak-risk.0" : "finding.leak-risk.1",
+              100 * risk.filled(),
+              risk.stepUm()),
+          "common practice; thresholds are judgement");
     }
   }
 

@@ -35,11 +35,13 @@ final class BarrierLayerwise implements Layerwise {
   private static final int FLAT_WATER_LOW = 1;
   private static final int FLAT_WATER_HIGH = 2;
   private static final int LIGHTEST = 3;
-  private static final int HUMIDITY = 4;
+  private static final int LABORATORY = 4;
+  private static final int HUMIDITY = LABORATORY + LaboratoryState.SIZE;
 
   private final BarrierModel model;
   private final List<Mechanism> mechanisms;
   private final List<Permeant> permeants;
+  private final LaboratoryState laboratory;
   private final HygroscopicKinds kinds;
   private final HumidityState humidity;
   private final boolean humid;
@@ -53,6 +55,7 @@ final class BarrierLayerwise implements Layerwise {
     this.model = model;
     this.mechanisms = model.demand().canLimit();
     this.permeants = permeants(model.demand());
+    this.laboratory = new LaboratoryState(model);
     this.kinds = HygroscopicKinds.of(model);
     this.oxygen = permeants.contains(Permeant.OXYGEN);
     this.humidity = new HumidityState(model, kinds, oxygen);
@@ -77,6 +80,7 @@ final class BarrierLayerwise implements Layerwise {
     parts.add(new StatePart("least flat resistance to water vapour", Join.SUM));
     parts.add(new StatePart("largest flat resistance to water vapour", Join.SUM));
     parts.add(new StatePart("light class", Join.MAX));
+    parts.addAll(LaboratoryState.parts());
     if (humid) {
       parts.addAll(humidity.parts());
     }
@@ -98,6 +102,7 @@ final class BarrierLayerwise implements Layerwise {
     state[FLAT_WATER_LOW] = flat / water.highest(0, Permeant.WATER_MEASURED_AT);
     state[FLAT_WATER_HIGH] = flat / water.lowest(0, Permeant.WATER_MEASURED_AT);
     state[LIGHTEST] = LightClass.of(model.context().material(layer).kinds());
+    laboratory.contribute(layer, outer, state, LABORATORY);
     if (humid) {
       humidity.contribute(layer, outer, state, HUMIDITY);
     }
@@ -133,6 +138,7 @@ final class BarrierLayerwise implements Layerwise {
     invert(block.states[FLAT_WATER_HIGH], block.low[WVTR], size);
     invert(block.states[FLAT_WATER_LOW], block.apart(WVTR), size);
     System.arraycopy(block.states[LIGHTEST], 0, block.low[LIGHT], 0, size);
+    laboratory.finish(block, LABORATORY);
     Arrays.fill(block.low[SHELF_LIFE], 0, size, model.demand().cap());
     Arrays.fill(block.blocked, 0, size, 0);
     Arrays.fill(block.undecided, 0, size, false);
@@ -146,6 +152,7 @@ final class BarrierLayerwise implements Layerwise {
 
   private PackEnds ends(double[][] states) {
     double[][] edges = new double[permeants.size()][];
+    double[] leaks = permeants.stream().mapToDouble(this::leak).toArray();
     double[] alcohol = {};
     for (int p = 0; p < edges.length; p++) {
       int edge = edge(permeants.get(p));
@@ -153,7 +160,7 @@ final class BarrierLayerwise implements Layerwise {
       alcohol = permeants.get(p).alcohol() ? states[edge + 1] : alcohol;
     }
     HumidityBounds bounds = new HumidityBounds(kinds, model.climates(), states, HUMIDITY, oxygen);
-    return new PackEnds(permeants, model.pack().faceM2(), bounds, edges, alcohol);
+    return new PackEnds(permeants, model.pack().faceM2(), bounds, edges, leaks, alcohol);
   }
 
   private void over(double[] days, double[] margins, int size) {
@@ -178,6 +185,7 @@ final class BarrierLayerwise implements Layerwise {
       block.high[WVTR][i] = 1 / block.stateLow[FLAT_WATER_LOW][i];
       block.low[LIGHT][i] = Math.max(LightClass.TRANSPARENT, block.stateLow[LIGHTEST][i]);
       block.high[LIGHT][i] = Math.max(LightClass.TRANSPARENT, block.stateHigh[LIGHTEST][i]);
+      laboratory.bound(block, i, LABORATORY);
       boundPack(block, i);
     }
   }
@@ -224,12 +232,12 @@ final class BarrierLayerwise implements Layerwise {
 
   private double tight(BoundsBlock block, int i, Permeant permeant) {
     double resistance = block.stateHigh[largest(permeant)][i];
-    return conductance(resistance, orNone(block.stateLow[edge(permeant)][i]));
+    return conductance(resistance, orNone(block.stateLow[edge(permeant)][i]), leak(permeant));
   }
 
   private double leaky(BoundsBlock block, int i, Permeant permeant) {
     double resistance = block.stateLow[least(permeant)][i];
-    return conductance(resistance, orNone(block.stateHigh[edge(permeant)][i]));
+    return conductance(resistance, orNone(block.stateHigh[edge(permeant)][i]), leak(permeant));
   }
 
   /** Component with the least resistance to a permeant. */
@@ -249,8 +257,12 @@ final class BarrierLayerwise implements Layerwise {
     };
   }
 
-  private double conductance(double resistance, double edge) {
-    return model.pack().faceM2() / resistance + edge;
+  private double conductance(double resistance, double edge, double leak) {
+    return model.pack().faceM2() / resistance + edge + leak;
+  }
+
+  private double leak(Permeant permeant) {
+    return model.pack().leaks().conductance(permeant, model.climate().celsius());
   }
 
   /** Of a piece that may hold no sealant yet: an edge of −∞ counts as none. */

@@ -3,6 +3,7 @@ package plyworth.plugins.barrier;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import plyworth.shared.brief.Climate;
+import plyworth.shared.brief.Handling;
 import plyworth.shared.scoring.ScoringContext;
 import plyworth.shared.scoring.Text;
 
@@ -25,7 +26,7 @@ record BarrierModel(
   /** The model of a context, calibrated on what is known of today's pack. */
   static BarrierModel of(ScoringContext context) {
     BarrierClimates climates = BarrierClimates.of(context, 1);
-    PackGeometry pack = PackGeometry.of(context.brief().pack());
+    PackGeometry pack = PackGeometry.of(context);
     BarrierModel standard =
         new BarrierModel(context, climates, pack, Demand.of(climates), Calibration.NONE);
     return standard.calibrated(Calibration.of(standard));
@@ -42,11 +43,25 @@ record BarrierModel(
         context, BarrierClimates.of(context, times), pack.edgeTimes(times), demand, calibration);
   }
 
+  /** The same packs, as calibrated, with another value of a parameter that no layer depends on. */
+  BarrierModel with(String parameter, double value) {
+    return elsewhere(context.with(parameter, value));
+  }
+
+  /** The same packs, as calibrated, handled otherwise. */
+  BarrierModel handled(Handling handling) {
+    return elsewhere(context.with(context.brief().handled(handling)));
+  }
+
   /** The same packs, as calibrated, in another climate. */
   BarrierModel in(Climate climate) {
-    ScoringContext other = context.with(context.brief().in(climate));
-    BarrierClimates climates = BarrierClimates.of(other, calibration.times());
-    return new BarrierModel(other, climates, pack, Demand.of(climates), calibration);
+    return elsewhere(context.with(context.brief().in(climate)));
+  }
+
+  private BarrierModel elsewhere(ScoringContext other) {
+    BarrierClimates there = BarrierClimates.of(other, calibration.times());
+    PackGeometry packs = PackGeometry.of(other).edgeTimes(pack.edgeTimes());
+    return new BarrierModel(other, there, packs, Demand.of(there), calibration);
   }
 
   /** Climate of storage. */

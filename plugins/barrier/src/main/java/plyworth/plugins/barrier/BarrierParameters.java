@@ -13,6 +13,9 @@ final class BarrierParameters {
   static final String PINHOLE_COVER = "pinhole-cover";
   static final String ALCOHOL_ACTIVATION = "alcohol-activation";
   static final String OXYGEN_HALF_LIFE = "oxygen-half-life";
+  static final String LEAKS_PER_PACK = "leaks-per-pack";
+  static final String LEAK_DIAMETER = "leak-diameter";
+  static final String LEAK_LENGTH = "leak-length";
   static final String CHAMBER_TEMPERATURE = "chamber-temperature";
   static final String CHAMBER_HUMIDITY = "chamber-humidity";
 
@@ -26,6 +29,9 @@ final class BarrierParameters {
     }
     all.add(parameter(PINHOLE_DIAMETER, "um", 50, 1, 500));
     all.add(parameter(PINHOLE_COVER, "um", 12, 1, 200));
+    all.add(parameter(LEAKS_PER_PACK, "", 0, 0, 100));
+    all.add(parameter(LEAK_DIAMETER, "um", 50, 1, 1000));
+    all.add(parameter(LEAK_LENGTH, "mm", 0, 0, 50));
     all.add(parameter(ALCOHOL_ACTIVATION, "kJ/mol", 60, 0, 120));
     all.add(parameter(OXYGEN_HALF_LIFE, "days", 0, 0, 100_000));
     all.add(parameter(CHAMBER_TEMPERATURE, "degC", 40, 0, 70));

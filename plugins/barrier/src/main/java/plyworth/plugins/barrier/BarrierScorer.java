@@ -3,6 +3,7 @@ package plyworth.plugins.barrier;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import plyworth.shared.material.Material;
 import plyworth.shared.scoring.Assessment;
 import plyworth.shared.scoring.Explanation;
 import plyworth.shared.scoring.Figure;
@@ -36,9 +37,12 @@ final class BarrierScorer implements Scorer {
     Map<String, Outcome> outcomes = new LinkedHashMap<>();
     outcomes.put(BarrierCriteria.OTR_ID, flat(structure, Permeant.OXYGEN, barrier.otr()));
     outcomes.put(BarrierCriteria.WVTR_ID, flat(structure, Permeant.WATER, barrier.wvtr()));
+    outcomes.put(BarrierCriteria.PACK_OTR_ID, flat(structure, Permeant.OXYGEN, barrier.packOtr()));
+    outcomes.put(BarrierCriteria.PACK_WVTR_ID, flat(structure, Permeant.WATER, barrier.packWvtr()));
     put(outcomes, BarrierCriteria.SHELF_LIFE_ID, structure, barrier, barrier.shelfLife());
     put(outcomes, BarrierCriteria.MARGIN_ID, structure, barrier, barrier.margin());
     put(outcomes, BarrierCriteria.VOLATILE_LOSS_ID, structure, barrier, barrier.volatileLoss());
+    outcomes.put(BarrierCriteria.LEAK_RISK_ID, leakRisk(structure, barrier.leakRisk().level()));
     outcomes.put(BarrierCriteria.LIGHT_ID, new Outcome.Scored(barrier.light()));
     return new Assessment(outcomes, BarrierFindings.of(pack, barrier), Map.of());
   }
@@ -62,6 +66,16 @@ final class BarrierScorer implements Scorer {
     return Double.isNaN(figure)
         ? missing(structure, permeant, false).orElseThrow()
         : new Outcome.Scored(figure);
+  }
+
+  private Outcome leakRisk(Structure structure, double risk) {
+    return Double.isNaN(risk)
+        ? structure.layers().stream()
+            .filter(layer -> Double.isNaN(model.context().gaugeUm(layer)))
+            .findFirst()
+            .map(layer -> new Outcome.DataMissing(layer.material(), Material.DENSITY))
+            .orElseThrow()
+        : new Outcome.Scored(risk);
   }
 
   /** What the first unknown mechanism lacks. */

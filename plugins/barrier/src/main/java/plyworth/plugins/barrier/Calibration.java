@@ -2,6 +2,8 @@ package plyworth.plugins.barrier;
 
 import static plyworth.plugins.barrier.BarrierCriteria.MARGIN_ID;
 import static plyworth.plugins.barrier.BarrierCriteria.OTR_ID;
+import static plyworth.plugins.barrier.BarrierCriteria.PACK_OTR_ID;
+import static plyworth.plugins.barrier.BarrierCriteria.PACK_WVTR_ID;
 import static plyworth.plugins.barrier.BarrierCriteria.SHELF_LIFE_ID;
 import static plyworth.plugins.barrier.BarrierCriteria.VOLATILE_LOSS_ID;
 import static plyworth.plugins.barrier.BarrierCriteria.WVTR_ID;
@@ -19,9 +21,10 @@ import plyworth.shared.structure.Structure;
  * What measurements of today's pack say about the terms that all packs of a brief share: how much
  * harm forming and handling do, and what the seal edge lets through.
  *
- * <p>A figure of the formed pack, a field life say, is inverted through the same model: the factor
- * on the shared terms is solved for at which the prediction is the measurement. A flat sheet says
- * something about its material and nothing about harm; it is compared, and corrects nothing.
+ * <p>A figure of the formed pack, a field life or its transmission say, is inverted through the
+ * same model: the factor on the shared terms is solved for at which the prediction is the
+ * measurement. A flat sheet says something about its material and nothing about harm; it is
+ * compared, and corrects nothing.
  *
  * <p>Every draw of the uncertain inputs is calibrated anew: in each world today's pack does what
  * was measured, and what is drawn besides is the spread of the correction.
@@ -39,7 +42,8 @@ record Calibration(List<Comparison> comparisons, Correction correction, double t
   static final String INPUT = "barrier/shared-terms";
 
   /** Figures of the formed pack, which the shared terms explain. */
-  private static final List<String> FORMED = List.of(SHELF_LIFE_ID, MARGIN_ID, VOLATILE_LOSS_ID);
+  private static final List<String> FORMED =
+      List.of(SHELF_LIFE_ID, MARGIN_ID, VOLATILE_LOSS_ID, PACK_OTR_ID, PACK_WVTR_ID);
 
   private static final List<String> FLAT = List.of(OTR_ID, WVTR_ID);
 
@@ -84,6 +88,8 @@ record Calibration(List<Comparison> comparisons, Correction correction, double t
       case SHELF_LIFE_ID -> barrier.days();
       case MARGIN_ID -> barrier.days() / barrier.demand().days();
       case VOLATILE_LOSS_ID -> barrier.volatileLoss();
+      case PACK_OTR_ID -> barrier.packOtr();
+      case PACK_WVTR_ID -> barrier.packWvtr();
       case OTR_ID -> barrier.otr();
       case WVTR_ID -> barrier.wvtr();
       default -> Double.NaN;

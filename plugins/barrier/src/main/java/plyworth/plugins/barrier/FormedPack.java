@@ -45,7 +45,8 @@ final class FormedPack implements PackConductance {
   /** The same, way by way. */
   PackTerms terms(Permeant permeant, Season season, double insideActivity) {
     Laminate laminate = laminate(season, insideActivity);
-    return terms(laminate.figures(), permeant, laminate.resistance(permeant));
+    return terms(
+        laminate.figures(), permeant, laminate.resistance(permeant), season.temperatureC());
   }
 
   /** Way by way at the storage climate. */
@@ -55,12 +56,17 @@ final class FormedPack implements PackConductance {
 
   /** Conductance at the storage temperature with every layer as dry as it can ever be. */
   double tightest(Permeant permeant) {
-    LayerFigures dry = figures(model.climate().celsius());
-    return terms(dry, permeant, dry.tightest(permeant, model.climates().span())).total();
+    double celsius = model.climate().celsius();
+    LayerFigures dry = figures(celsius);
+    return terms(dry, permeant, dry.tightest(permeant, model.climates().span()), celsius).total();
   }
 
-  private PackTerms terms(LayerFigures layers, Permeant permeant, double resistance) {
-    return new PackTerms(model.pack().faceM2() / resistance, edge(layers, permeant));
+  private PackTerms terms(
+      LayerFigures layers, Permeant permeant, double resistance, double celsius) {
+    return new PackTerms(
+        model.pack().faceM2() / resistance,
+        edge(layers, permeant),
+        model.pack().leaks().conductance(permeant, celsius));
   }
 
   /** The laminate of the pack in a season. */

@@ -66,6 +66,14 @@ final class LayerTransmission {
         * damage.multiplier(layer, outer);
   }
 
+  /**
+   * The same under the conditions of measurement, in the unit of {@link Permeant#rateUnit}, where
+   * the {@link #curve} of the layer is 1.
+   */
+  double inLaboratory(Layer layer, Layer outer, Permeant permeant) {
+    return sound(layer, permeant) * damage.multiplier(layer, outer);
+  }
+
   /** How the materials follow humidity. */
   HumidityCurves curves() {
     return curves;
@@ -83,10 +91,12 @@ final class LayerTransmission {
    * @param within mean of the humidity outside and inside, that in the middle of the way, 0 to 1
    */
   double asSealant(Layer layer, Permeant permeant, double within) {
-    return sound(layer, permeant)
-        * context.gaugeUm(layer)
-        * climateFactor(layer, permeant)
-        * curve(layer, permeant).value(within);
+    return asSealantInLaboratory(layer, permeant, within) * climateFactor(layer, permeant);
+  }
+
+  /** The same at the temperature of measurement, per unit of the force there. */
+  double asSealantInLaboratory(Layer layer, Permeant permeant, double within) {
+    return sound(layer, permeant) * context.gaugeUm(layer) * curve(layer, permeant).value(within);
   }
 
   /**

@@ -31,6 +31,11 @@ record Mechanism(Permeant permeant, Balance balance) {
     return permeant == Permeant.OXYGEN ? rate : 1000 * rate;
   }
 
+  /** Unit of {@link #perDay}, plain spelling. */
+  String unitPerDay() {
+    return permeant == Permeant.OXYGEN ? "cm3/day" : "mg/day";
+  }
+
   /** The word for it, also the last part of the keys of its texts. */
   String word() {
     return switch (permeant) {

@@ -12,6 +12,9 @@ import plyworth.shared.structure.Structure;
  *
  * @param otr oxygen transmission rate, flat, cm³/(m²·day·bar) at 23 °C 50 % RH
  * @param wvtr water vapour transmission rate, flat, g/(m²·day) at 38 °C 90 % RH
+ * @param packOtr oxygen into the formed and handled pack, cm³/day in air at 23 °C 50 % RH
+ * @param packWvtr water into it, mg/day from 38 °C 90 % RH into dry
+ * @param leakRisk of leaks at the seals
  * @param light class of light
  * @param volatileLoss loss of the volatile content over the shelf life, % of the charge; NaN when
  *     unknown or without one
@@ -19,7 +22,15 @@ import plyworth.shared.structure.Structure;
  * @param demand what the brief asks for
  */
 record PackBarrier(
-    double otr, double wvtr, int light, double volatileLoss, List<Path> paths, Demand demand) {
+    double otr,
+    double wvtr,
+    double packOtr,
+    double packWvtr,
+    LeakRisk leakRisk,
+    int light,
+    double volatileLoss,
+    List<Path> paths,
+    Demand demand) {
 
   /**
    * The way of one permeant out of, or into, the pack.
@@ -54,6 +65,9 @@ record PackBarrier(
     return new PackBarrier(
         FlatSheet.oxygen(model, structure),
         FlatSheet.water(model, structure),
+        LaboratoryPack.oxygen(model, structure),
+        LaboratoryPack.water(model, structure),
+        LeakRisk.of(model, structure),
         light(model, structure),
         model
             .demand()

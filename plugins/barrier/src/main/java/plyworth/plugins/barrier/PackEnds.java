@@ -14,6 +14,7 @@ final class PackEnds {
   private final double faceM2;
   private final HumidityBounds humidity;
   private final double[][] edges;
+  private final double[] leaks;
   private final double[] alcohol;
   private final double[] least;
   private final double[] largest;
@@ -24,6 +25,7 @@ final class PackEnds {
    * @param faceM2 area of the faces of a pack
    * @param humidity encloses the resistances to water and oxygen
    * @param edges conductance of the seal edges, by permeant
+   * @param leaks conductance of open channels, by permeant
    * @param alcohol resistances to the alcohol, if there is any
    */
   PackEnds(
@@ -31,6 +33,7 @@ final class PackEnds {
       double faceM2,
       HumidityBounds humidity,
       double[][] edges,
+      double[] leaks,
       double[] alcohol) {
     this.water = permeants.indexOf(Permeant.WATER);
     this.oxygen = permeants.indexOf(Permeant.OXYGEN);
@@ -39,6 +42,7 @@ final class PackEnds {
     this.faceM2 = faceM2;
     this.humidity = humidity;
     this.edges = edges;
+    this.leaks = leaks;
     this.alcohol = alcohol;
     this.least = new double[edges.length];
     this.largest = new double[edges.length];
@@ -79,7 +83,7 @@ final class PackEnds {
   }
 
   private void set(int permeant, double low, double high, int row) {
-    double edge = edges[permeant][row];
+    double edge = edges[permeant][row] + leaks[permeant];
     least[permeant] = faceM2 / high + edge;
     largest[permeant] = faceM2 / low + edge;
   }

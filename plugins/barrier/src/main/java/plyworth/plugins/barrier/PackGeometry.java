@@ -1,24 +1,28 @@
 package plyworth.plugins.barrier;
 
 import plyworth.shared.brief.Pack;
+import plyworth.shared.scoring.ScoringContext;
 
 /**
- * The ways out of a pack: its faces, and sideways through the sealant in its seals.
+ * The ways out of a pack: its faces, sideways through the sealant in its seals, and open channels.
  *
  * @param faceM2 area of the faces, m²
  * @param edgeRatio length of the sealed edge over the width of the seal
  * @param edgeTimes what the edge lets through over its standard
+ * @param leaks open channels
  */
-record PackGeometry(double faceM2, double edgeRatio, double edgeTimes) {
+record PackGeometry(double faceM2, double edgeRatio, double edgeTimes, Leaks leaks) {
 
-  /** The geometry of a pack; every seal is taken as wide as its end seals. */
-  static PackGeometry of(Pack pack) {
-    return new PackGeometry(pack.faceAreaM2(), pack.sealedEdgeMm() / pack.sealWidthMm(), 1);
+  /** The geometry of the pack of a brief; every seal is taken as wide as its end seals. */
+  static PackGeometry of(ScoringContext context) {
+    Pack pack = context.brief().pack();
+    double edgeRatio = pack.sealedEdgeMm() / pack.sealWidthMm();
+    return new PackGeometry(pack.faceAreaM2(), edgeRatio, 1, Leaks.of(context));
   }
 
   /** The same with another seal edge. */
   PackGeometry edgeTimes(double times) {
-    return new PackGeometry(faceM2, edgeRatio, times);
+    return new PackGeometry(faceM2, edgeRatio, times, leaks);
   }
 
   /**

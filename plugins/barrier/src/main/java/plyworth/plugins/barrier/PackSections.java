@@ -4,6 +4,7 @@ import java.text.MessageFormat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import plyworth.shared.brief.Handling;
 import plyworth.shared.scoring.Explanation.Bars;
 import plyworth.shared.scoring.Explanation.Section;
 import plyworth.shared.scoring.Explanation.Table;
@@ -14,11 +15,16 @@ final class PackSections {
 
   private PackSections() {}
 
-  static List<Section> of(BarrierModel model, PackBarrier barrier, PackConductance pack) {
+  static List<Section> of(BarrierModel model, PackBarrier barrier, FormedPack pack) {
     if (!barrier.demand().applies()) {
       return List.of();
     }
-    return List.of(climate(model), terms(barrier), limits(barrier, pack), margins(barrier));
+    return List.of(
+        climate(model),
+        terms(barrier, pack),
+        LeakSection.of(barrier, pack),
+        limits(barrier, pack),
+        margins(barrier));
   }
 
   private static Section climate(BarrierModel model) {
@@ -44,30 +50,37 @@ final class PackSections {
     return new Table(Text.of("section.climate"), columns, List.of(row), Text.of("basis.climate"));
   }
 
-  private static Section terms(PackBarrier barrier) {
+  /** Way by way; the faces as a flat sheet, and what forming and handling add to them. */
+  private static Section terms(PackBarrier barrier, FormedPack pack) {
+    FormedPack flat = new FormedPack(pack.model().handled(Handling.FLAT), pack.structure());
     List<List<Object>> rows = new ArrayList<>();
     for (PackBarrier.Path path : barrier.paths()) {
-      double face = path.mechanism().perDay(path.terms().face());
-      double edge = path.mechanism().perDay(path.terms().edge());
+      Mechanism mechanism = path.mechanism();
+      PackTerms terms = path.terms();
+      double sheet = flat.atStorage(mechanism.permeant()).face();
       rows.add(
           List.of(
-              path.mechanism().word(),
-              path.mechanism().permeant() == Permeant.OXYGEN ? "cm3/day" : "mg/day",
-              face,
-              edge,
-              face + edge));
+              mechanism.word(),
+              mechanism.unitPerDay(),
+              mechanism.perDay(sheet),
+              mechanism.perDay(terms.face() - sheet),
+              mechanism.perDay(terms.edge()),
+              mechanism.perDay(terms.leak()),
+              mechanism.perDay(terms.total())));
     }
     List<Text> columns =
         List.of(
             Text.of("column.mechanism"),
             Text.of("column.unit"),
-            Text.of("column.face"),
+            Text.of("column.flat-faces"),
+            Text.of("column.damage"),
             Text.of("column.edge"),
+            Text.of("column.leaks"),
             Text.of("column.total"));
     return new Table(Text.of("section.pack"), columns, rows, Text.of("basis.pack"));
   }
 
-  private static Section limits(PackBarrier barrier, PackConductance pack) {
+  private static Section limits(PackBarrier barrier, FormedPack pack) {
     List<List<Object>> rows = new ArrayList<>();
     for (PackBarrier.Path path : barrier.paths()) {
       Course gain = path.mechanism().balance().course(pack, barrier.demand().days());
@@ -101,11 +114,11 @@ final class PackSections {
         Text.of("basis.margins"));
   }
 
-  private static Life times(Life life, double days) {
+  static Life times(Life life, double days) {
     return new Life(life.days() / days, life.reached());
   }
 
-  private static Object orNever(Life life) {
+  static Object orNever(Life life) {
     if (life.reached() || Double.isNaN(life.days())) {
       return life.days();
     }

@@ -5,11 +5,12 @@ package plyworth.plugins.barrier;
  *
  * @param face through its faces
  * @param edge sideways through the sealant in its seals
+ * @param leak through open channels in its seals
  */
-record PackTerms(double face, double edge) {
+record PackTerms(double face, double edge, double leak) {
 
   /** All ways together. */
   double total() {
-    return face + edge;
+    return face + edge + leak;
   }
 }

@@ -6,8 +6,8 @@ import plyworth.shared.structure.Layer;
 
 /**
  * Between which factors the conductance of any pack can change from the storage climate to each
- * season. Conductances add and resistances add, so a pack changes by no more than the layer that
- * changes most, and by no less than the one that changes least.
+ * season. Conductances add and resistances add, so a pack changes by no more than the layer or the
+ * leak that changes most, and by no less than the one that changes least.
  *
  * @param lowest smallest factor in each season, over the materials at hand
  * @param highest largest factor in each season
@@ -38,6 +38,13 @@ record SeasonFactors(double[] lowest, double[] highest) {
       if (!Double.isNaN(factor)) {
         extreme = highest ? Math.max(extreme, factor) : Math.min(extreme, factor);
       }
+    }
+    Leaks leaks = Leaks.of(climates.context());
+    if (leaks.any()) {
+      double factor =
+          leaks.one(permeant, season.temperatureC())
+              / leaks.one(permeant, climates.climate().celsius());
+      extreme = highest ? Math.max(extreme, factor) : Math.min(extreme, factor);
     }
     return extreme;
   }

@@ -80,8 +80,8 @@ class AcceleratedStorageTest {
   @Test
   void aChamberThatDrivesNothingOrLessIsRefused() {
     ScoringContext context = context(Courses.DRY_FOOD, null, 25, 60);
-    assertThat(refusal(Bench.with(context, "chamber-humidity", 30))).isEqualTo("refusal.no-drive");
-    assertThat(refusal(Bench.with(context, "chamber-temperature", 5))).isEqualTo("refusal.slower");
+    assertThat(refusal(context.with("chamber-humidity", 30))).isEqualTo("refusal.no-drive");
+    assertThat(refusal(context.with("chamber-temperature", 5))).isEqualTo("refusal.slower");
     assertThat(refusal(context(Courses.DRY_FOOD, null, 25, 40)))
         .isEqualTo("refusal.nothing-to-show");
   }
@@ -97,7 +97,7 @@ class AcceleratedStorageTest {
             365);
     var storage =
         AcceleratedStorage.of(
-            BarrierModel.of(Bench.with(Bench.context(brief), "chamber-humidity", 95)),
+            BarrierModel.of(Bench.context(brief).with("chamber-humidity", 95)),
             LayerNotation.readStructure("bopet 12 um / pvoh-coating 2 g/m2 @lacquering"));
     assertThat(storage.refusal().orElseThrow().key()).isEqualTo("refusal.opened");
   }

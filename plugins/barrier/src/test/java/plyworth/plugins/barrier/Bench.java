@@ -91,19 +91,6 @@ final class Bench {
         Draw.TYPICAL);
   }
 
-  static ScoringContext with(ScoringContext context, String parameter, double value) {
-    Map<String, Double> parameters = new TreeMap<>(context.parameters());
-    parameters.put(parameter, value);
-    return new ScoringContext(
-        context.brief(),
-        context.materials(),
-        context.processes(),
-        parameters,
-        context.available(),
-        context.draw(),
-        context.today());
-  }
-
   /** The same with a baseline and what was measured on it. */
   static ScoringContext with(ScoringContext context, String baseline, Measurement... measured) {
     return new ScoringContext(

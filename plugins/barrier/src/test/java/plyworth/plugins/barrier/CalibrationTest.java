@@ -41,6 +41,21 @@ class CalibrationTest {
   }
 
   @Test
+  void theTransmissionOfAWholePackIsPredictedAsMeasured() {
+    for (String figure : List.of("pack-otr", "pack-wvtr")) {
+      double standard = figureOf(figure, Bench.barrier(Bench.context(BRIEF), FOIL));
+      ScoringContext context = calibrated(Bench.measured(figure, 1.4 * standard, 1, ""));
+      double now = figureOf(figure, Bench.barrier(context, FOIL));
+      assertThat(now / standard).isCloseTo(1.4, within(1e-9));
+      assertThat(Bench.barrier(context, FOIL).days()).isLessThan(standardDays(FOIL));
+    }
+  }
+
+  private static double figureOf(String figure, PackBarrier barrier) {
+    return figure.equals("pack-otr") ? barrier.packOtr() : barrier.packWvtr();
+  }
+
+  @Test
   void theBaselineIsPredictedAsMeasuredWhateverTheMaterialsAre() {
     double known = 1.3 * standardDays(FOIL);
     ScoringContext context =

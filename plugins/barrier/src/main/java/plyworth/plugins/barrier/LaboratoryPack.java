@@ -1,0 +1,81 @@
+package plyworth.plugins.barrier;
+
+import java.util.ArrayList;
+import java.util.List;
+import plyworth.plugins.barrier.laminate.HumidityProfile;
+import plyworth.plugins.barrier.laminate.Ply;
+import plyworth.shared.structure.Layer;
+import plyworth.shared.structure.Structure;
+
+/**
+ * The formed and handled pack as a laboratory measures it whole (ASTM F1307 for oxygen, ASTM D7709
+ * for water vapour; numbers from memory): faces with their damage, seal edge and leaks together.
+ */
+final class LaboratoryPack {
+
+  private static final double MILLIGRAMS = 1000;
+
+  private LaboratoryPack() {}
+
+  /** Oxygen from air at 23 °C with 50 % RH on both sides, cm³/day. */
+  static double oxygen(BarrierModel model, Structure structure) {
+    double resistance = 0;
+    Layer outer = null;
+    for (Layer layer : structure.layers()) {
+      resistance += oxygenResistance(model.layers(), layer, outer);
+      outer = layer;
+    }
+    double face = model.pack().faceM2() / resistance;
+    return inAir(face + edge(model, structure.innermost(), Permeant.OXYGEN) + oxygenLeak(model));
+  }
+
+  /** Resistance of a layer to oxygen, m²·day·bar/cm³. */
+  static double oxygenResistance(LayerTransmission layers, Layer layer, Layer outer) {
+    return 1
+        / (layers.inLaboratory(layer, outer, Permeant.OXYGEN)
+            * layers.curve(layer, Permeant.OXYGEN).value(Permeant.OXYGEN_QUOTED_AT));
+  }
+
+  static double oxygenLeak(BarrierModel model) {
+    return model.pack().leaks().conductance(Permeant.OXYGEN, Permeant.OXYGEN.measuredAtC());
+  }
+
+  /** cm³/day of oxygen at a conductance in cm³/(day·bar). */
+  static double inAir(double conductance) {
+    return conductance * OxygenBalance.AIR_BAR;
+  }
+
+  /** Water vapour from 38 °C 90 % RH into a dry pack, mg/day. */
+  static double water(BarrierModel model, Structure structure) {
+    List<Ply> plies = new ArrayList<>();
+    Layer outer = null;
+    for (Layer layer : structure.layers()) {
+      double resistance = 1 / model.layers().inLaboratory(layer, outer, Permeant.WATER);
+      plies.add(new Ply(resistance, model.layers().curve(layer, Permeant.WATER)));
+      outer = layer;
+    }
+    double resistance = HumidityProfile.of(plies, Permeant.WATER_MEASURED_AT, 0).resistance();
+    double face = model.pack().faceM2() / resistance;
+    return milligrams(face + edge(model, structure.innermost(), Permeant.WATER) + waterLeak(model));
+  }
+
+  /** Through all leaks from 38 °C 90 % RH into dry, g/day. */
+  static double waterLeak(BarrierModel model) {
+    double celsius = Permeant.WATER.measuredAtC();
+    return model.pack().leaks().conductance(Permeant.WATER, celsius)
+        * Permeant.WATER_MEASURED_AT
+        * SaturatedVapour.pascal(celsius);
+  }
+
+  static double milligrams(double grams) {
+    return MILLIGRAMS * grams;
+  }
+
+  /** Seal edge of a sealant, amount/day per unit of the force of measurement. */
+  static double edge(BarrierModel model, Layer sealant, Permeant permeant) {
+    double within =
+        permeant == Permeant.WATER ? Permeant.WATER_MEASURED_AT / 2 : Permeant.OXYGEN_QUOTED_AT;
+    double permeability = model.layers().asSealantInLaboratory(sealant, permeant, within);
+    return model.pack().edge(permeability, 2 * model.context().gaugeUm(sealant));
+  }
+}
