@@ -19,9 +19,6 @@ import plyworth.workbench.ranking.Valuation;
  */
 public record Proposal(List<Pick> trials, Optional<Pick> fallback) {
 
-  /** Most barriers to look through; more than any study is known to offer. */
-  private static final int BARRIERS = 1000;
-
   /** Why a structure is proposed. */
   public enum Reason {
     /** No candidate is worth more. */
@@ -57,13 +54,13 @@ public record Proposal(List<Pick> trials, Optional<Pick> fallback) {
       return new Proposal(List.of(), Optional.empty());
     }
     StructureKinds kinds = ranked.kinds();
-    List<RankedCandidate> byBarrier = ranked.bestOfEach(BARRIERS, kinds::barrier);
+    List<RankedCandidate> byBarrier = ranked.bestOfEach(2, kinds::barrier);
     List<Pick> trials = new ArrayList<>();
     if (!byBarrier.isEmpty()) {
       trials.add(pick(ranked, byBarrier.get(0), Reason.LEADS));
       second(ranked, byBarrier).ifPresent(trials::add);
     }
-    return new Proposal(trials, fallback(ranked, byBarrier, trials));
+    return new Proposal(trials, fallback(ranked, trials));
   }
 
   private static Optional<Pick> second(Ranked ranked, List<RankedCandidate> byBarrier) {
@@ -76,14 +73,14 @@ public record Proposal(List<Pick> trials, Optional<Pick> fallback) {
         .map(candidate -> pick(ranked, candidate, Reason.OTHER_KIND));
   }
 
-  private static Optional<Pick> fallback(
-      Ranked ranked, List<RankedCandidate> byBarrier, List<Pick> trials) {
+  private static Optional<Pick> fallback(Ranked ranked, List<Pick> trials) {
     StructureKinds kinds = ranked.kinds();
     Sheet today = ranked.baseline();
     List<String> barrier = kinds.barrier(today.structure());
     List<Structure> taken = trials.stream().map(Pick::structure).toList();
-    return byBarrier.stream()
-        .filter(candidate -> kinds.barrier(ranked.structure(candidate.path())).equals(barrier))
+    return ranked
+        .bestOfEach(1, structure -> kinds.barrier(structure).equals(barrier) ? barrier : null)
+        .stream()
         .findFirst()
         .map(candidate -> pick(ranked, candidate, Reason.TODAYS_BARRIER))
         .filter(pick -> !taken.contains(pick.structure()))

@@ -131,7 +131,8 @@ public record Ranked(
    * The best candidate of each kind, of the best few kinds, best first, with every figure in full.
    *
    * @param k how many kinds, at least one
-   * @param kind what makes two structures of one kind, compared by {@code equals}
+   * @param kind what makes two structures of one kind, compared by {@code equals}; null for those
+   *     that are not looked for
    */
   public List<RankedCandidate> bestOfEach(int k, Function<Structure, ?> kind) {
     Ranking found = ranker.bestOfEach(ranking.model(), k, path -> kind.apply(structure(path)));

@@ -18,7 +18,8 @@ final class BestOfEach implements Shortlist {
    * None yet.
    *
    * @param k how many kinds, at least one
-   * @param kind the kind of a path; kinds are compared by {@code equals}
+   * @param kind the kind of a path; kinds are compared by {@code equals}; null for a path that is
+   *     not looked for
    */
   BestOfEach(int k, LongFunction<?> kind) {
     this.k = k;
@@ -31,16 +32,23 @@ final class BestOfEach implements Shortlist {
   }
 
   @Override
-  public void offer(double value, long path) {
+  public boolean wants(double value, long path) {
     if (!admits(value, path)) {
+      return false;
+    }
+    Object own = kind.apply(path);
+    Entry former = byKind.get(own);
+    return own != null && (former == null || ORDER.compare(new Entry(value, path), former) < 0);
+  }
+
+  @Override
+  public void offer(double value, long path) {
+    if (!wants(value, path)) {
       return;
     }
     Entry entry = new Entry(value, path);
     Object own = kind.apply(path);
     Entry former = byKind.get(own);
-    if (former != null && ORDER.compare(former, entry) < 0) {
-      return;
-    }
     if (former != null) {
       bestFirst.remove(former);
     }

@@ -43,7 +43,7 @@ final class Refinement implements TableScan.Visitor {
     }
     if (group == Group.RANKED && worst == highest) {
       best.offer(worst, path);
-    } else if (certain.admits(highest, path)) {
+    } else if (certain.wants(highest, path)) {
       pending.add(new Shortlist.Entry(highest, path));
     }
   }
@@ -54,6 +54,9 @@ final class Refinement implements TableScan.Visitor {
     for (Shortlist.Entry entry : pending) {
       if (!best.admits(entry.value(), entry.path())) {
         break;
+      }
+      if (!best.wants(entry.value(), entry.path())) {
+        continue;
       }
       double[] figures = exact.figures(entry.path());
       if (model.group(figures, false) == Group.RANKED) {

@@ -16,6 +16,11 @@ interface Shortlist {
   /** Whether any candidate from {@code path} on with at most this value might be among them. */
   boolean admits(double value, long path);
 
+  /** Whether this very candidate, worth at most this, might be among them; dearer to ask. */
+  default boolean wants(double value, long path) {
+    return admits(value, path);
+  }
+
   /** Takes a candidate in if it is among them. */
   void offer(double value, long path);
 
