@@ -4,7 +4,6 @@ import java.io.PrintWriter;
 import java.util.Locale;
 import java.util.concurrent.atomic.AtomicLong;
 import plyworth.workbench.engine.table.Progress;
-import plyworth.workbench.robustness.turn.Sweep;
 
 /** Says now and then how far long work is, to a person who waits at a terminal. */
 final class ProgressText implements Progress {
@@ -30,25 +29,21 @@ final class ProgressText implements Progress {
     return of(err, "scored %,d of %,d times%n");
   }
 
+  /** Of inputs that are changed one by one; silent where nobody waits. */
+  static Progress ofInputs(PrintWriter err) {
+    return of(err, "tried %,d of %,d inputs%n");
+  }
+
   private static Progress of(PrintWriter err, String line) {
     return System.console() == null ? Progress.NONE : new ProgressText(err, line);
   }
 
-  /** Of inputs that are tried one by one; silent where nobody waits. */
-  static Sweep.Watch ofInputs(PrintWriter err) {
-    Progress text = of(err, "tried %,d of %,d inputs%n");
-    return (tried, of) -> {
-      text.scored(tried, of);
-      return true;
-    };
-  }
-
   @Override
-  public void scored(long done, long of) {
+  public void scored(long candidates, long of) {
     long due = next.get();
     long now = System.nanoTime();
     if (now > due && next.compareAndSet(due, now + NANOS_BETWEEN_LINES)) {
-      err.printf(Locale.ROOT, line, done, of);
+      err.printf(Locale.ROOT, line, candidates, of);
       err.flush();
     }
   }

@@ -2,10 +2,9 @@ package plyworth.workbench.robustness.turn;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
-import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.ToDoubleFunction;
+import plyworth.workbench.engine.table.Progress;
 
 /**
  * Every input that alone can turn the lead of a structure over another.
@@ -15,13 +14,6 @@ import java.util.function.ToDoubleFunction;
  * @param complete whether all were tried; otherwise it was cancelled
  */
 public record Sweep(List<Turns> turning, List<Turns> others, boolean complete) {
-
-  /** Watches the inputs being tried; called from several threads. */
-  @FunctionalInterface
-  public interface Watch {
-    /** One more is tried; gives false to stop. */
-    boolean goOn(int tried, int of);
-  }
 
   /** Copies the lists. */
   public Sweep {
@@ -33,25 +25,20 @@ public record Sweep(List<Turns> turning, List<Turns> others, boolean complete) {
    * Tries inputs one by one.
    *
    * @param duel the structure that leads at present, before the other
+   * @param progress told how many are tried; may cancel
    */
-  public static Sweep of(Duel duel, World world, List<Input> inputs, Watch watch) {
+  public static Sweep of(Duel duel, World world, List<Input> inputs, Progress progress) {
     List<Input> movable = inputs.stream().filter(TurnSearch::movable).toList();
     AtomicInteger tried = new AtomicInteger();
-    AtomicBoolean cancelled = new AtomicBoolean();
     List<Turns> all =
         movable.parallelStream()
+            .filter(input -> !progress.cancelled())
             .map(
                 input -> {
-                  if (cancelled.get()) {
-                    return null;
-                  }
                   Turns turns = TurnSearch.of(duel, world, input, true);
-                  if (!watch.goOn(tried.incrementAndGet(), movable.size())) {
-                    cancelled.set(true);
-                  }
+                  progress.scored(tried.incrementAndGet(), movable.size());
                   return turns;
                 })
-            .filter(Objects::nonNull)
             .toList();
     return new Sweep(
         sorted(all, true, Turns::change),

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
 import plyworth.shared.quantity.Range;
 import plyworth.shared.scoring.Draw;
@@ -166,7 +167,7 @@ class TurnSearchTest {
   @Test
   void theSmallestRelativeChangeComesFirst() {
     World world = world(1, 1, 0);
-    Sweep sweep = Sweep.of(DUEL, world, Inputs.of(DUEL, world), (tried, of) -> true);
+    Sweep sweep = Sweep.of(DUEL, world, Inputs.of(DUEL, world), Progress.NONE);
     assertThat(sweep.complete()).isTrue();
     assertThat(sweep.turning())
         .extracting(turns -> turns.input().name())
@@ -183,7 +184,20 @@ class TurnSearchTest {
   @Test
   void whatIsCancelledSaysSo() {
     World world = world(1, 1, 0);
-    Sweep sweep = Sweep.of(DUEL, world, Inputs.of(DUEL, world), (tried, of) -> false);
+    AtomicLong done = new AtomicLong();
+    Progress afterTwo =
+        new Progress() {
+          @Override
+          public void scored(long tried, long of) {
+            done.incrementAndGet();
+          }
+
+          @Override
+          public boolean cancelled() {
+            return done.get() >= 2;
+          }
+        };
+    Sweep sweep = Sweep.of(DUEL, world, Inputs.of(DUEL, world), afterTwo);
     assertThat(sweep.complete()).isFalse();
     assertThat(sweep.turning().size() + sweep.others().size()).isPositive();
   }
@@ -237,7 +251,7 @@ class TurnSearchTest {
         Inputs.of(duel, world).stream()
             .filter(input -> input.name().matches("(ink-wb|ink-nc|@flexo-water|order)/.*"))
             .toList();
-    Sweep sweep = Sweep.of(duel, world, some, (tried, of) -> true);
+    Sweep sweep = Sweep.of(duel, world, some, Progress.NONE);
     assertThat(sweep.turning()).hasSizeGreaterThan(5);
     for (Turns turns : sweep.turning()) {
       Turn turn = turns.nearest().orElseThrow();
