@@ -24,6 +24,7 @@ final class Commands {
   private final Command quit;
   private final Command undo;
   private final Command redo;
+  private final Command why;
   private final Command eachKind;
   private final Command all;
   private final Command light;
@@ -43,6 +44,7 @@ final class Commands {
     stop = Command.of("action.stop", menu(KeyEvent.VK_PERIOD, 0), session::stop);
     again =
         Command.of("action.again", KeyStroke.getKeyStroke(KeyEvent.VK_F5, 0), session::scoreAgain);
+    why = Command.of("action.why", menu(KeyEvent.VK_I, 0), frame::inquire);
     eachKind = Command.of("action.each-kind", menu(KeyEvent.VK_K, 0), () -> session.list(true));
     all = Command.of("action.all", menu(KeyEvent.VK_L, 0), () -> session.list(false));
     light = Command.of("action.light", null, () -> frame.dress(Appearance.LIGHT));
@@ -76,6 +78,7 @@ final class Commands {
     saveAs.setEnabled(history.isPresent());
     stop.setEnabled(session.scoring());
     again.setEnabled(history.isPresent() && !session.scoring());
+    why.setEnabled(session.ranked().isPresent());
     eachKind.putValue(Action.SELECTED_KEY, session.eachKind());
     all.putValue(Action.SELECTED_KEY, !session.eachKind());
   }
@@ -90,7 +93,7 @@ final class Commands {
     JMenuBar bar = new JMenuBar();
     bar.add(menu("menu.file", List.of(open, save, saveAs, quit)));
     bar.add(menu("menu.edit", List.of(undo, redo)));
-    JMenu ranking = menu("menu.ranking", List.of(stop, again));
+    JMenu ranking = menu("menu.ranking", List.of(stop, again, why));
     oneOf(ranking, List.of(eachKind, all));
     bar.add(ranking);
     JMenu view = menu("menu.view", places);

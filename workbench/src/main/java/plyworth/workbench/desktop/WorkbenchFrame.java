@@ -24,6 +24,7 @@ final class WorkbenchFrame extends JFrame {
   private final transient Session session;
   private final transient Commands commands;
   private final transient Dialogs dialogs;
+  private final transient InquiryDialog inquiry;
   private final transient ChartView chart = new ChartView();
   private final transient RankingTableView table = new RankingTableView();
   private final transient PositionsView positions = new PositionsView();
@@ -36,6 +37,7 @@ final class WorkbenchFrame extends JFrame {
   WorkbenchFrame(Session session) {
     this.session = session;
     dialogs = new Dialogs(this, session);
+    inquiry = new InquiryDialog(this, session);
     commands = new Commands(this, session);
     NoticeView notice = new NoticeView(commands.again);
     FootView foot = new FootView(commands.stop);
@@ -127,6 +129,11 @@ final class WorkbenchFrame extends JFrame {
 
   void chooseAndOpen() {
     dialogs.chooseAndOpen();
+  }
+
+  /** Asks for a structure and says why it is not offered or not ranked. */
+  void inquire() {
+    inquiry.open();
   }
 
   void save() {
