@@ -58,7 +58,7 @@ final class ChancesText {
   }
 
   private static String precision(Acceptability.Plan plan) {
-    return String.format(Locale.ROOT, "%.1f %%", 100 * plan.precision());
+    return new Percent(plan.precision()).toString();
   }
 
   private static void table(Ranked ranked, List<Chance> chances, PrintWriter out) {

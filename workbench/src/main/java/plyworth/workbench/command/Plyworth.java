@@ -102,6 +102,7 @@ public final class Plyworth implements Callable<Integer> {
             .setUsageHelpAutoWidth(true)
             .registerConverter(int.class, Words::whole)
             .registerConverter(Integer.class, Words::whole)
+            .registerConverter(Percent.class, Percent::read)
             .registerConverter(
                 RankCommand.Format.class, text -> Words.choice(text, RankCommand.Format.class))
             .registerConverter(Listing.class, text -> Words.choice(text, Listing.class))

@@ -37,8 +37,8 @@ final class RobustnessCommand implements Callable<Integer> {
 
   private static final int MOST_DRAWS = 10_000;
 
-  /** Standard error at which a share of first places is known well enough. */
-  private static final double PRECISION = 0.03;
+  /** Limit of draws where neither it nor a precision is named. */
+  private static final int USUAL_DRAWS = 1000;
 
   @ParentCommand private Plyworth program;
 
@@ -67,10 +67,18 @@ final class RobustnessCommand implements Callable<Integer> {
   @Option(
       names = "--draws",
       paramLabel = "N",
-      defaultValue = "1000",
       description =
-          "Most draws of weights and inputs, up to 10000; ${DEFAULT-VALUE} by default, 0 for none.")
-  private int draws;
+          "Most draws of weights and inputs, up to 10000; 1000 by default, 10000 where a precision is"
+              + " named, 0 for none.")
+  private Integer draws;
+
+  @Option(
+      names = "--precision",
+      paramLabel = "PERCENT",
+      description =
+          "Draw until the standard error of every share of first places is down to this, 0.1 to 20 %%;"
+              + " 3 %% by default.")
+  private Percent precision;
 
   @Mixin private SeedOption seed;
 
@@ -91,8 +99,11 @@ final class RobustnessCommand implements Callable<Integer> {
     if (top < 1 || top > MOST) {
       throw new WrongInput("--top is " + top + "; it must be 1 to " + MOST);
     }
-    if (draws < 0 || draws > MOST_DRAWS) {
+    if (limit() < 0 || limit() > MOST_DRAWS) {
       throw new WrongInput("--draws is " + draws + "; it must be 0 to " + MOST_DRAWS);
+    }
+    if (!(share() >= 0.001 && share() <= 0.2)) {
+      throw new WrongInput("--precision is " + precision + "; it must be 0.1 to 20 %");
     }
     StudyRun run = StudyRun.of(program, study);
     Robustness found = run.work(working -> found(run, working));
@@ -104,6 +115,14 @@ final class RobustnessCommand implements Callable<Integer> {
     }
     program.out().flush();
     return Failures.DONE;
+  }
+
+  private int limit() {
+    return draws != null ? draws : precision != null ? MOST_DRAWS : USUAL_DRAWS;
+  }
+
+  private double share() {
+    return precision == null ? 0.03 : precision.share();
   }
 
   private Robustness found(StudyRun run, PluginCatalog working) {
@@ -118,8 +137,8 @@ final class RobustnessCommand implements Callable<Integer> {
       interval.lower().overtaker().ifPresent(paths::add);
       interval.upper().overtaker().ifPresent(paths::add);
     }
-    boolean sampled = draws > 0 && !intervals.isEmpty();
-    Acceptability.Plan plan = new Acceptability.Plan(doubt, draws, PRECISION, seed.of(run.study()));
+    boolean sampled = limit() > 0 && !intervals.isEmpty();
+    Acceptability.Plan plan = new Acceptability.Plan(doubt, limit(), share(), seed.of(run.study()));
     return new Robustness(
         ranked,
         intervals,

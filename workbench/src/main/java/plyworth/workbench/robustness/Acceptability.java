@@ -68,7 +68,7 @@ public record Acceptability(List<Chance> chances, int draws, boolean precise, Pl
       int batch = Math.min(Math.max(BATCH, samples.size() / 4), plan.most() - samples.size());
       samples.addAll(batch(sampler, random, worlds, batch));
       chances = Chances.of(paths, samples);
-      precise = worstError(chances) <= plan.precision();
+      precise = worstError(chances, samples.size()) <= plan.precision();
     }
     return new Acceptability(
         chances.stream()
@@ -93,7 +93,18 @@ public record Acceptability(List<Chance> chances, int draws, boolean precise, Pl
         .toList();
   }
 
-  private static double worstError(List<Chance> chances) {
-    return chances.stream().mapToDouble(Chance::firstError).max().orElse(0);
+  /**
+   * The largest standard error. Always or never first so far is not yet certain: a share is also
+   * looked at as if it had come first once more and once not (Laplace's rule of succession).
+   */
+  private static double worstError(List<Chance> chances, int draws) {
+    return chances.stream()
+        .mapToDouble(
+            chance ->
+                Math.max(
+                    chance.firstError(),
+                    Chances.error((chance.first() * draws + 1) / (draws + 2), draws + 2)))
+        .max()
+        .orElse(0);
   }
 }

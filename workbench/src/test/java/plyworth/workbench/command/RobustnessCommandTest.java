@@ -105,6 +105,27 @@ class RobustnessCommandTest {
   }
 
   @Test
+  void drawsEndAtThePrecisionThatIsAskedForOrAtTheLimit() {
+    CommandLineRun loose = CommandLineRun.of("robustness", study, "--precision", "10%");
+    assertThat(loose.out())
+        .contains("100 draws", "Shares of first place have a standard error of 10 % or less.");
+    CommandLineRun tight =
+        CommandLineRun.of("robustness", study, "--precision", "0.5 %", "--draws", DRAWS);
+    assertThat(tight.out())
+        .contains("30 draws", "The limit of draws was reached before", "down to 0.5 %.");
+  }
+
+  @Test
+  void aPrecisionThatIsNoneOrOutOfBoundsIsRefused() {
+    CommandLineRun word = CommandLineRun.of("robustness", study, "--precision", "fine");
+    assertThat(word.code()).isEqualTo(2);
+    assertThat(word.err()).contains("write a share such as 0.5%, not \"fine\"");
+    CommandLineRun zero = CommandLineRun.of("robustness", study, "--precision", "0");
+    assertThat(zero.code()).isEqualTo(2);
+    assertThat(zero.err()).contains("--precision is 0 %; it must be 0.1 to 20 %");
+  }
+
+  @Test
   void withoutDrawsNothingIsSaidOfUncertainInputs() {
     CommandLineRun run = CommandLineRun.of("robustness", study, "--draws", 0, "--format", "json");
     assertThat(run.keys()).doesNotContain("acceptability");

@@ -97,6 +97,16 @@ class AcceptabilityTest {
     assertThat(limited.draws()).isEqualTo(150);
   }
 
+  /** 1 of 1 + n draws has the standard error 0.005 at about n = 200. */
+  @Test
+  void alwaysFirstSoFarIsNotTakenForCertain() {
+    double[][] values = {{1}, {0}};
+    Acceptability.Plan plan = new Acceptability.Plan(Doubt.ANY, DRAWS, 0.005, 7);
+    Acceptability found = Acceptability.of(List.of(0L, 1L), new double[] {1}, seed -> values, plan);
+    assertThat(found.precise()).isTrue();
+    assertThat(found.draws()).isEqualTo(200);
+  }
+
   @Test
   void theSameSeedGivesTheSameDraws() {
     double[][] values = {{1, 0}, {0, 1}, {0.6, 0.6}};
