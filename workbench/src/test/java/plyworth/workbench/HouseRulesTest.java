@@ -195,8 +195,7 @@ class HouseRulesTest {
         Arguments.of("com.fasterxml", List.of("plyworth.shared.data", "plyworth.shared.store")),
         Arguments.of("org.jgrapht", List.of("plyworth.workbench.engine.graph")),
         Arguments.of(
-            "org.hipparchus",
-            List.of("plyworth.plugins.barrier", "plyworth.workbench.robustness")),
+            "org.hipparchus", List.of("plyworth.plugins.barrier", "plyworth.workbench.robustness")),
         Arguments.of("javax.swing", List.of("plyworth.workbench.desktop")),
         Arguments.of("com.formdev", List.of("plyworth.workbench.desktop")),
         Arguments.of(
