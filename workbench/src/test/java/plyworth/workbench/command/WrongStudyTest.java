@@ -80,7 +80,7 @@ class WrongStudyTest {
     Path file = BrothStudy.in(folder, kraft("wv-rate", "g/(m2.day)", figure(-40, 900, 1200)));
     isRefused(
         file,
-        "line 201, column",
+        "line 202, column",
         "at materials[0].properties.wv-rate.figures[0].low",
         "the wv-rate of kraft-paper is -40 g/(m²·day). It must lie between 0 and 100000 g/(m²·day)",
         "Mend the figure or its unit; the plugin barrier reads it.");
@@ -108,7 +108,7 @@ class WrongStudyTest {
   @Test
   void figuresOutOfOrderAreRefusedWhereTheyStand() throws IOException {
     Path file = BrothStudy.in(folder, kraft("wv-rate", "g/(m2.day)", figure(900, 400, 1200)));
-    isRefused(file, "line 201", "wv-rate.figures[0]", "low ≤ typical ≤ high, not 900.0 / 400.0");
+    isRefused(file, "line 202", "wv-rate.figures[0]", "low ≤ typical ≤ high, not 900.0 / 400.0");
   }
 
   @Test
