@@ -1,7 +1,6 @@
 package plyworth.shared.study;
 
 import java.util.Map;
-import java.util.TreeMap;
 
 /**
  * A named set of weights, one per stakeholder, say.
@@ -31,10 +30,8 @@ public record Weighting(String name, WeightsBy by) {
     return weights().getOrDefault(criterion, 0.0);
   }
 
-  /** The same by numbers, with one weight changed. */
-  public Weighting with(String criterion, double weight) {
-    Map<String, Double> changed = new TreeMap<>(weights());
-    changed.put(criterion, weight);
-    return new Weighting(name, changed);
+  /** The same with another weight, other points or another place of one criterion. */
+  public Weighting with(String criterion, double given) {
+    return new Weighting(name, by.with(criterion, given));
   }
 }

@@ -1,5 +1,6 @@
 package plyworth.shared.study;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,12 @@ public sealed interface WeightsBy {
 
   /** The weights that follow; criteria that are absent weigh 0. */
   Map<String, Double> weights();
+
+  /** What is stated of a criterion: its weight, points, or place; 0 for nothing. */
+  double given(String criterion);
+
+  /** The same with something else stated of one criterion; a place moves the others on. */
+  WeightsBy with(String criterion, double given);
 
   /**
    * Weights as such.
@@ -32,6 +39,16 @@ public sealed interface WeightsBy {
                   "the weight of " + criterion + " is " + weight + "; it must be 0 or more");
             }
           });
+    }
+
+    @Override
+    public double given(String criterion) {
+      return weights.getOrDefault(criterion, 0.0);
+    }
+
+    @Override
+    public Numbers with(String criterion, double given) {
+      return new Numbers(changed(weights, criterion, given));
     }
   }
 
@@ -70,6 +87,16 @@ public sealed interface WeightsBy {
       weights.replaceAll((criterion, given) -> all > 0 ? given / all : 0);
       return weights;
     }
+
+    @Override
+    public double given(String criterion) {
+      return points.getOrDefault(criterion, 0.0);
+    }
+
+    @Override
+    public SwingPoints with(String criterion, double given) {
+      return new SwingPoints(changed(points, criterion, given));
+    }
   }
 
   /**
@@ -104,5 +131,29 @@ public sealed interface WeightsBy {
       }
       return weights;
     }
+
+    /** Its place, 1 for the most important; 0 when it has none. */
+    @Override
+    public double given(String criterion) {
+      return criteria.indexOf(criterion) + 1;
+    }
+
+    /** The order with a criterion moved to a place; 0 takes it out. */
+    @Override
+    public RankOrder with(String criterion, double given) {
+      List<String> changed = new ArrayList<>(criteria);
+      changed.remove(criterion);
+      if (given >= 1) {
+        changed.add((int) Math.min(given - 1, changed.size()), criterion);
+      }
+      return new RankOrder(changed);
+    }
+  }
+
+  private static Map<String, Double> changed(
+      Map<String, Double> numbers, String criterion, double number) {
+    Map<String, Double> changed = new TreeMap<>(numbers);
+    changed.put(criterion, number);
+    return changed;
   }
 }

@@ -90,10 +90,23 @@ class WeightsByTest {
   }
 
   @Test
-  void aChangedWeightTurnsPointsAndOrderIntoNumbers() {
-    Weighting changed = new Weighting("w", order(2)).with(criterion(1), 0.5);
-    assertThat(changed.by())
-        .isEqualTo(new WeightsBy.Numbers(Map.of(criterion(0), 0.75, criterion(1), 0.5)));
+  void changedPointsStayPoints() {
+    Weighting changed = new Weighting("w", swings(100, 80)).with(criterion(1), 50);
+    assertThat(changed.by()).isEqualTo(swings(100, 50));
+    assertThat(changed.by().given(criterion(1))).isEqualTo(50);
+    assertThat(changed.by().given("plugin/other")).isZero();
+  }
+
+  @Test
+  void aCriterionMovesToItsNewPlaceAndTheOthersMoveOn() {
+    WeightsBy order = new WeightsBy.RankOrder(List.of("a/a", "a/b", "a/c"));
+    assertThat(order.with("a/c", 1))
+        .isEqualTo(new WeightsBy.RankOrder(List.of("a/c", "a/a", "a/b")));
+    assertThat(order.with("a/a", 2))
+        .isEqualTo(new WeightsBy.RankOrder(List.of("a/b", "a/a", "a/c")));
+    assertThat(order.with("a/d", 9).given("a/d")).isEqualTo(4);
+    assertThat(order.with("a/b", 0)).isEqualTo(new WeightsBy.RankOrder(List.of("a/a", "a/c")));
+    assertThat(order.given("a/d")).isZero();
   }
 
   @Test

@@ -4,35 +4,42 @@ import java.awt.BorderLayout;
 import java.awt.Font;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
+import java.awt.event.ItemEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import javax.swing.BorderFactory;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JSlider;
 import javax.swing.SwingConstants;
+import plyworth.shared.study.WeightsBy;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.host.BoundCriterion;
+import plyworth.workbench.host.Digits;
 
 /**
- * The slider of one weight, with its share of all weight. One movement of the mouse is one edit; so
- * are the key strokes from taking the keyboard to leaving it.
+ * What is stated of one criterion, a weight or points by a slider, or a place in the order, with
+ * its share of all weight. One movement of the mouse is one edit; so are the key strokes from
+ * taking the keyboard to leaving it.
  */
 final class WeightRow {
 
   private static final int STEPS = 100;
-  private static final double MOST = 10;
 
   private final StackPanel panel = new StackPanel();
   private final JSlider slider = new JSlider(0, STEPS);
+  private final JComboBox<String> place = new JComboBox<>();
   private final JLabel share = new JLabel("", SwingConstants.RIGHT);
+  private final JLabel label = new JLabel();
   private final String id;
   private final String title;
   private final Session session;
-  private double most = MOST;
-  private double weight;
+  private double most = WeightsChoice.LARGEST_NUMBER;
+  private double given;
   private boolean showing;
   private boolean dragging;
 
@@ -58,8 +65,11 @@ final class WeightRow {
             session.settle();
           }
         });
-    JLabel label = new JLabel(title);
-    label.setLabelFor(slider);
+    place.setName("place:" + id);
+    place.setToolTipText(slider.getToolTipText());
+    place.setEnabled(criterion.applies());
+    place.addItemListener(this::placed);
+    label.setText(title);
     share.setName("share:" + id);
     JPanel top = new JPanel(new BorderLayout());
     top.add(label, BorderLayout.CENTER);
@@ -67,6 +77,7 @@ final class WeightRow {
     panel.setBorder(BorderFactory.createEmptyBorder(6, 0, 2, 0));
     panel.add(top);
     panel.add(slider);
+    panel.add(place);
     criterion
         .notApplicable()
         .map(why -> CriterionWords.sentence(ranked, criterion, why))
@@ -79,24 +90,54 @@ final class WeightRow {
   }
 
   /**
-   * Shows a weight, unless the slider is being moved.
+   * Shows what is stated of the criterion, unless the slider is being moved.
    *
-   * @param given weight in the study
+   * @param by how the weights are stated
    * @param shareOfAll its share of all weight that counts, 0 to 1
    */
-  void show(double given, double shareOfAll) {
-    weight = given;
-    if (!slider.getValueIsAdjusting()) {
-      most = Math.max(MOST, given);
-      showing = true;
+  void show(WeightsBy by, double shareOfAll) {
+    WeightsChoice choice = WeightsChoice.of(by);
+    boolean ordered = choice == WeightsChoice.ORDER;
+    slider.setVisible(!ordered);
+    place.setVisible(ordered);
+    label.setLabelFor(ordered ? place : slider);
+    given = by.given(id);
+    String percent = String.format(Locale.ROOT, "%.0f", 100 * shareOfAll);
+    share.setText(
+        choice == WeightsChoice.SWING_POINTS
+            ? Words.of("weights.points", Digits.sensible(given), percent)
+            : Words.of("weights.share", percent));
+    showing = true;
+    if (by instanceof WeightsBy.RankOrder order) {
+      showPlaces(order.criteria().size() + (given == 0 ? 1 : 0));
+    } else if (!slider.getValueIsAdjusting()) {
+      most =
+          choice == WeightsChoice.SWING_POINTS
+              ? WeightsBy.SwingPoints.MOST
+              : Math.max(WeightsChoice.LARGEST_NUMBER, given);
       slider.setValue(position());
-      showing = false;
     }
-    share.setText(Words.of("weights.share", String.format(Locale.ROOT, "%.0f", 100 * shareOfAll)));
+    showing = false;
+  }
+
+  private void showPlaces(int last) {
+    if (place.getItemCount() != last + 1) {
+      place.removeAllItems();
+      place.addItem(Words.of("weights.no-place"));
+      IntStream.rangeClosed(1, last).mapToObj(Integer::toString).forEach(place::addItem);
+    }
+    place.setSelectedIndex((int) given);
+  }
+
+  private void placed(ItemEvent event) {
+    if (!showing && event.getStateChange() == ItemEvent.SELECTED) {
+      session.weigh(id, title, place.getSelectedIndex());
+      session.settle();
+    }
   }
 
   private int position() {
-    return (int) Math.round(weight / most * STEPS);
+    return (int) Math.round(given / most * STEPS);
   }
 
   private void moved() {
@@ -105,8 +146,8 @@ final class WeightRow {
     }
     dragging = slider.getValueIsAdjusting();
     if (!showing && slider.getValue() != position()) {
-      weight = slider.getValue() * most / STEPS;
-      session.weigh(id, title, weight);
+      given = slider.getValue() * most / STEPS;
+      session.weigh(id, title, given);
     }
   }
 }

@@ -12,6 +12,7 @@ import javax.swing.BorderFactory;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.SwingUtilities;
@@ -27,6 +28,7 @@ final class WeightingView implements View {
   private final JPanel panel = new JPanel(new BorderLayout());
   private final StackPanel rows = new StackPanel();
   private final JComboBox<String> choice = new JComboBox<>();
+  private final JComboBox<WeightsChoice> by = new JComboBox<>(WeightsChoice.values());
   private final JCheckBox all = new JCheckBox();
   private final StackPanel limits = new StackPanel();
   private final Map<String, WeightRow> byCriterion = new LinkedHashMap<>();
@@ -35,13 +37,20 @@ final class WeightingView implements View {
   private boolean showing;
 
   WeightingView() {
-    JPanel head = new JPanel(new BorderLayout(6, 6));
+    StackPanel head = new StackPanel();
     head.setBorder(BorderFactory.createEmptyBorder(12, 12, 4, 12));
     choice.setName("weighting");
     choice.addItemListener(this::chosen);
-    head.add(Marked.label("weights.choice", choice), BorderLayout.NORTH);
-    head.add(choice, BorderLayout.CENTER);
-    head.add(all, BorderLayout.SOUTH);
+    by.setName("weights-by");
+    by.setToolTipText(Words.of("weights.by.help"));
+    by.addItemListener(this::stated);
+    head.add(Marked.label("weights.choice", choice));
+    head.add(choice);
+    JLabel byLabel = Marked.label("weights.by", by);
+    byLabel.setBorder(BorderFactory.createEmptyBorder(6, 0, 0, 0));
+    head.add(byLabel);
+    head.add(by);
+    head.add(all);
     Marked marked = Marked.of("weights.all");
     all.setText(marked.text());
     all.setMnemonic(marked.key());
@@ -80,11 +89,23 @@ final class WeightingView implements View {
     }
   }
 
+  /** States the weights in another way, as one edit. */
+  private void stated(ItemEvent event) {
+    if (!showing && event.getStateChange() == ItemEvent.SELECTED) {
+      WeightsChoice chosen = (WeightsChoice) event.getItem();
+      session
+          .study()
+          .map(Study::activeWeighting)
+          .ifPresent(w -> session.use(new Weighting(w.name(), chosen.from(w.weights()))));
+    }
+  }
+
   @Override
   public void show(Session now) {
     session = now;
     showing = true;
     choice.setEnabled(now.study().isPresent());
+    by.setEnabled(now.study().isPresent());
     all.setEnabled(now.ranked().isPresent());
     now.study().ifPresent(this::showChoice);
     now.ranked().ifPresent(ranked -> showRows(ranked, now.study().orElseThrow()));
@@ -100,6 +121,7 @@ final class WeightingView implements View {
       names.forEach(choice::addItem);
     }
     choice.setSelectedItem(study.weighting());
+    by.setSelectedItem(WeightsChoice.of(study.activeWeighting().by()));
   }
 
   private void showRows(Ranked ranked, Study study) {
@@ -121,7 +143,7 @@ final class WeightingView implements View {
     for (Weighed weighed : criteria) {
       WeightRow row = byCriterion.get(weighed.criterion().id());
       if (row != null) {
-        row.show(study.activeWeighting().weight(weighed.criterion().id()), weighed.weight());
+        row.show(study.activeWeighting().by(), weighed.weight());
       }
     }
   }

@@ -83,12 +83,14 @@ class WorkbenchWindowTest {
   void arrowKeysOnTheChartSelectTheNextAndEverythingFollows() {
     try (OpenWindow window = open()) {
       window.shortcut(KeyEvent.VK_L);
+      Screen.await("all are listed", () -> window.chartNote().startsWith("The best 10 of"));
       window.goTo(1);
       window.hand.key(KeyEvent.VK_DOWN);
       Screen.await("rank 2 is described", () -> window.head().contains("rank 2"));
       window.goTo(2);
-      int row = Screen.on(() -> Screen.get("ranking-table", JTable.class).getSelectedRow());
-      assertThat(window.tableCell(row, 0)).isEqualTo("2");
+      JTable table = Screen.get("ranking-table", JTable.class);
+      Screen.await("the table has the keyboard", table::isFocusOwner);
+      assertThat(window.tableCell(Screen.on(table::getSelectedRow), 0)).isEqualTo("2");
       window.hand.key(KeyEvent.VK_DOWN);
       Screen.await("rank 3 is described", () -> window.head().contains("rank 3"));
     }
@@ -154,6 +156,42 @@ class WorkbenchWindowTest {
   private static int thumb(JSlider slider) {
     int track = slider.getWidth() - 20;
     return 10 + (int) Math.round(track * slider.getValue() / 100.0);
+  }
+
+  private static void state(WeightsChoice choice) {
+    Screen.on(
+        () -> {
+          Screen.get("weights-by", JComboBox.class).setSelectedItem(choice);
+          return choice;
+        });
+  }
+
+  private static String share(OpenWindow window, String criterion) {
+    return window.text("share:" + criterion, JLabel.class, JLabel::getText);
+  }
+
+  /** Of weights 3, 3, 1 and 1; the centroid of four places is 52, 27, 15 and 6 %. */
+  @Test
+  void weightsAreStatedBySwingPointsOrByTheirOrder() {
+    try (OpenWindow window = open()) {
+      state(WeightsChoice.SWING_POINTS);
+      Screen.await("points", () -> share(window, COST).equals("100 pts, 38 %"));
+      window.picture("window-swing-points");
+      state(WeightsChoice.ORDER);
+      Screen.await("a place", () -> share(window, COST).equals("27 %"));
+      JComboBox<?> place = Screen.get("place:" + COST, JComboBox.class);
+      assertThat(Screen.on(place::getSelectedIndex)).isEqualTo(2);
+      window.picture("window-order");
+      Screen.on(
+          () -> {
+            place.setSelectedIndex(1);
+            return place;
+          });
+      Screen.await("the first place", () -> share(window, COST).equals("52 %"));
+      window.shortcut(KeyEvent.VK_Z);
+      window.shortcut(KeyEvent.VK_Z);
+      Screen.await("points again", () -> share(window, COST).equals("100 pts, 38 %"));
+    }
   }
 
   @Test
