@@ -35,7 +35,7 @@ final class BarrierExplanation {
       sections.addAll(StartUpSections.of(model, structure, barrier));
       sections.add(AcceleratedSection.of(model, structure));
     }
-    sections.add(LaboratoryTests.of(barrier));
+    sections.add(LaboratoryTests.of(barrier, model.context().brief().handling()));
     return new Explanation(sections);
   }
 

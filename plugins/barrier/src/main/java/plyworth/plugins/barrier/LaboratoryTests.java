@@ -2,6 +2,8 @@ package plyworth.plugins.barrier;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import plyworth.shared.brief.Handling;
 import plyworth.shared.scoring.Explanation.Section;
 import plyworth.shared.scoring.Explanation.Table;
 import plyworth.shared.scoring.Text;
@@ -13,13 +15,12 @@ final class LaboratoryTests {
 
   private LaboratoryTests() {}
 
-  static Section of(PackBarrier barrier) {
+  static Section of(PackBarrier barrier, Handling handling) {
     LaboratoryTests tests = new LaboratoryTests();
     tests.row("oxygen-sheet", barrier.otr(), Permeant.OXYGEN.rateUnit());
-    barrier
-        .path(Permeant.OXYGEN)
-        .ifPresent(path -> tests.row("oxygen-pack", path.total(), "cm3/(day.bar)"));
+    tests.row("oxygen-pack", barrier.packOtr(), "cm3/(pack.day)");
     tests.row("water-sheet", barrier.wvtr(), Permeant.WATER.rateUnit());
+    tests.row("water-pack-dry", barrier.packWvtr(), "mg/(pack.day)");
     barrier
         .path(Permeant.WATER)
         .ifPresent(
@@ -28,20 +29,27 @@ final class LaboratoryTests {
         .alcohol()
         .ifPresent(
             path -> tests.row("alcohol-pack", path.mechanism().perDay(path.total()), "mg/day"));
-    for (String test : List.of("flexing", "pinholes", "leaks", "seal-strength", "isotherm")) {
+    tests.flexing(handling);
+    for (String test : List.of("pinholes", "leaks", "seal-strength", "isotherm")) {
       tests.row(test, Double.NaN, "");
     }
     return tests.table();
   }
 
   private void row(String test, double computed, String unit) {
+    row(test, computed, unit, Words.of("test." + test + ".at"));
+  }
+
+  private void row(String test, double computed, String unit, String conditions) {
     rows.add(
         List.of(
-            Words.of("test." + test),
-            computed,
-            unit,
-            Words.of("test." + test + ".at"),
-            Words.of("test." + test + ".by")));
+            Words.of("test." + test), computed, unit, conditions, Words.of("test." + test + ".by")));
+  }
+
+  /** The strokes that stand for how the brief handles its packs. */
+  private void flexing(Handling handling) {
+    String condition = Words.of("test.flexing.at." + handling.name().toLowerCase(Locale.ROOT));
+    row("flexing", Double.NaN, "", condition);
   }
 
   private Section table() {
