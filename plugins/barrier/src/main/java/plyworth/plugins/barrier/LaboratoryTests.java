@@ -43,7 +43,11 @@ final class LaboratoryTests {
   private void row(String test, double computed, String unit, String conditions) {
     rows.add(
         List.of(
-            Words.of("test." + test), computed, unit, conditions, Words.of("test." + test + ".by")));
+            Words.of("test." + test),
+            computed,
+            unit,
+            conditions,
+            Words.of("test." + test + ".by")));
   }
 
   /** The strokes that stand for how the brief handles its packs. */
