@@ -4,6 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
+import plyworth.shared.brief.MoistureLimit;
+import plyworth.shared.data.Choice;
 import plyworth.shared.data.DataException;
 import plyworth.shared.data.Fields;
 import plyworth.shared.data.Json;
@@ -20,7 +22,8 @@ final class Migrations {
           Migrations::nameTheWeighting,
           Migrations::shipThePack,
           Migrations::seedTheDraws,
-          Migrations::stateWeightsByNumbers);
+          Migrations::stateWeightsByNumbers,
+          Migrations::sayWhichWayItSpoils);
 
   /** The schema that is written. */
   static final int CURRENT = STEPS.size();
@@ -79,6 +82,31 @@ final class Migrations {
   /** Schema 3 knew weights by numbers alone, which are written as they were. */
   private static Json.Obj stateWeightsByNumbers(Json.Obj study) {
     return study;
+  }
+
+  /** Schema 4 took a limit of moisture to lie the way from the initial activity to it. */
+  private static Json.Obj sayWhichWayItSpoils(Json.Obj study) {
+    Json.Obj brief = object(study, "brief");
+    Json.Obj product = object(brief, "product");
+    if (!Fields.of(product).has("moisture")) {
+      return study;
+    }
+    Json.Obj moisture = object(product, "moisture");
+    Fields fields = Fields.of(moisture);
+    MoistureLimit.Way way =
+        MoistureLimit.Way.between(
+            fields.object("isotherm", SorptionCodec::read),
+            fields.number("initial_activity"),
+            fields.number("critical_activity"));
+    Json said = new Json.Text(moisture.place(), Choice.plain(way));
+    Json.Obj lifted = with(product, "moisture", with(moisture, "spoilt_by", said));
+    return with(study, "brief", with(brief, "product", lifted));
+  }
+
+  private static Json.Obj object(Json.Obj within, String key) {
+    Json value = Fields.of(within).value(key);
+    Fields.entries(value);
+    return (Json.Obj) value;
   }
 
   private static Json.Obj with(Json.Obj object, String key, Json value) {

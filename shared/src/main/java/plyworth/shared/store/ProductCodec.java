@@ -65,7 +65,8 @@ final class ProductCodec {
         fields.object("isotherm", SorptionCodec::read),
         fields.number("dry_mass_g"),
         fields.number("initial_activity"),
-        fields.number("critical_activity"));
+        fields.number("critical_activity"),
+        fields.choice("spoilt_by", MoistureLimit.Way.class));
   }
 
   private static Json write(MoistureLimit moisture) {
@@ -74,6 +75,7 @@ final class ProductCodec {
         .put("dry_mass_g", moisture.dryMassG())
         .put("initial_activity", moisture.initialActivity())
         .put("critical_activity", moisture.criticalActivity())
+        .put("spoilt_by", moisture.spoiltBy())
         .json();
   }
 

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import plyworth.shared.brief.Climate;
 import plyworth.shared.brief.Handling;
+import plyworth.shared.brief.MoistureLimit;
 import plyworth.shared.data.DataException;
 import plyworth.shared.data.Resources;
 import plyworth.shared.study.Study;
@@ -26,6 +27,9 @@ class MigrationsTest {
 
   private static final String SCHEMA_3 =
       Resources.text(MigrationsTest.class, "schema-3.study.json");
+
+  private static final String SCHEMA_4 =
+      Resources.text(MigrationsTest.class, "schema-4.study.json");
 
   @Test
   void schema0GetsOneWeightingNamedGeneral() {
@@ -58,6 +62,21 @@ class MigrationsTest {
     assertThat(study.seed()).isEqualTo(5);
     assertThat(study.activeWeighting().by())
         .isEqualTo(new WeightsBy.Numbers(Map.of("barrier/otr", 3.0, "cost/price-per-1000", 1.0)));
+  }
+
+  /** Its product starts at a water activity of 0.6 and is spoilt at 0.4. */
+  @Test
+  void schema4SpoilsTheWayFromItsInitialActivityToTheCriticalOne() {
+    Study study = StudyFile.read(SCHEMA_4, "schema-4.study.json");
+    assertThat(study.brief().product().moisture().orElseThrow().spoiltBy())
+        .isEqualTo(MoistureLimit.Way.DRYING);
+    Study crystals = StudyFile.read(SCHEMA_3, "schema-3.study.json");
+    assertThat(crystals.brief().product().moisture().orElseThrow().spoiltBy())
+        .isEqualTo(MoistureLimit.Way.MOISTENING);
+    String wet = SCHEMA_3.replace("\"initial_activity\": 0.4", "\"initial_activity\": 0.9");
+    assertThat(StudyFile.read(wet, "wet").brief().product().moisture().orElseThrow().spoiltBy())
+        .as("crystals that dissolve are never spoilt by drying")
+        .isEqualTo(MoistureLimit.Way.MOISTENING);
   }
 
   @Test

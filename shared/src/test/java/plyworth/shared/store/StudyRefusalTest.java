@@ -55,8 +55,10 @@ class StudyRefusalTest {
         "\"ASTM F1927\"|\"\"|the method of measuring barrier/otr is empty|say how",
         "\"2026-03-12\"|\"12.3.2026\"|is \"12.3.2026\"|2026-03-12",
         "\"rule\": \"at-most\"|\"rule\": \"at-moust\"|not a form of rule|\"at-most\"",
-        "\"schema\": 4,|\"schema\": 5,|schema 5; this program reads 0 to 4|newer version",
-        "\"schema\": 4,||the key \"schema\" is missing|Add it"
+        "\"spoilt_by\": \"moistening\"|\"spoilt_by\": \"drying\"|spoilt by moistening, not|other way",
+        "\"spoilt_by\": \"moistening\"|\"spoilt_by\": \"damp\"|\"damp\" is not known|moistening",
+        "\"schema\": 5,|\"schema\": 6,|schema 6; this program reads 0 to 5|newer version",
+        "\"schema\": 5,||the key \"schema\" is missing|Add it"
       })
   void saysWhatIsWrongAndWhatWouldBeRight(
       String right, String wrong, String problem, String remedy) {

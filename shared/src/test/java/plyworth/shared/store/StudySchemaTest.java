@@ -36,7 +36,8 @@ class StudySchemaTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "\"schema\": 4               | \"schema\": 9",
+        "\"schema\": 5               | \"schema\": 9",
+        "\"spoilt_by\": \"moistening\" | \"spoilt_by\": \"damp\"",
         "\"mass_g\": 4               | \"mass_kg\": 0.004",
         "\"mass_g\": 4               | \"mass_g\": -4",
         "\"form\": \"crystals\"      | \"form\": \"crystal\"",

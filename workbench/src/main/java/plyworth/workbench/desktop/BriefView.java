@@ -122,7 +122,8 @@ final class BriefView implements View {
                         "brief.moisture.value",
                         Digits.sensible(m.criticalActivity()),
                         Digits.sensible(m.initialActivity()),
-                        Digits.sensible(m.dryMassG()))));
+                        Digits.sensible(m.dryMassG()),
+                        Words.of("brief.spoilt-by." + Choice.plain(m.spoiltBy())))));
     product
         .oxygen()
         .ifPresent(

@@ -91,7 +91,7 @@ final class BarrierFindings {
   /** Days, times the brief, the brief, and what crosses the pack per day. */
   private Text ends(String key, PackBarrier.Path path) {
     if (path.mechanism().balance().atOnce()) {
-      return Text.of(key + "at-once." + path.mechanism().word(), barrier.demand().days());
+      return AtOnce.text(key, model, path.mechanism());
     }
     double asked = barrier.demand().days();
     return Text.of(

@@ -33,23 +33,28 @@ record MoistureBalance(Sorption sorption, Seasons seasons, boolean canLimit, Enc
       return dissolving(limit, crystals, seasons, factors);
     }
     Sorption sorption = Sorption.of(limit, headspaceCm3, celsius);
-    boolean atOnce = limit.initialActivity() == limit.criticalActivity();
+    boolean atOnce = sorption.beyond();
     boolean driven =
         Arrays.stream(seasons.each(MoistureBalance::outside)).anyMatch(sorption::drives);
     return new MoistureBalance(
         sorption, seasons, atOnce || driven, enclosure(sorption, seasons, atOnce, factors));
   }
 
-  /** Drive p0·(RH − point) above the deliquescence point; the head-space is left out. */
+  /**
+   * Drive p0·(RH − point) above the deliquescence point; the head-space is left out. What is filled
+   * wetter than that has dissolved already.
+   */
   private static Accrual dissolving(
       MoistureLimit limit, Isotherm.Deliquescent crystals, Seasons seasons, SeasonFactors factors) {
     double point = crystals.deliquescence();
+    double allowed =
+        limit.initialActivity() < point ? limit.dryMassG() * crystals.allowedUptake() : 0;
     return Accrual.of(
         Permeant.WATER,
         "g",
         1,
         0,
-        limit.dryMassG() * crystals.allowedUptake(),
+        allowed,
         seasons.each(season -> Math.max(0, saturated(season) * (outside(season) - point))),
         limit.initialActivity(),
         seasons,
@@ -172,6 +177,6 @@ record MoistureBalance(Sorption sorption, Seasons seasons, boolean canLimit, Enc
 
   @Override
   public boolean atOnce() {
-    return sorption.limit().initialActivity() == sorption.limit().criticalActivity();
+    return sorption.beyond();
   }
 }

@@ -75,7 +75,7 @@ final class MoistureCourse {
     for (Point point : points) {
       track.add(point.day(), sorption.water(point.activity()) - start);
     }
-    return track.course("g", sorption.water(sorption.limit().criticalActivity()) - start);
+    return track.course("g", sorption.allowed());
   }
 
   /** The water activity. */

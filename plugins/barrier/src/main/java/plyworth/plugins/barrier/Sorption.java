@@ -45,7 +45,17 @@ record Sorption(MoistureLimit limit, Isotherm isotherm, double vapourG) {
 
   /** 1 when the product spoils by taking up water, −1 when by drying. */
   double way() {
-    return limit.initialActivity() <= limit.criticalActivity() ? 1 : -1;
+    return limit.spoiltBy() == MoistureLimit.Way.MOISTENING ? 1 : -1;
+  }
+
+  /** Whether the product is at its limit when filled, or beyond it. */
+  boolean beyond() {
+    return way() * (limit.initialActivity() - limit.criticalActivity()) >= 0;
+  }
+
+  /** Water that product and head-space may still take up, g; negative when they may lose some. */
+  double allowed() {
+    return beyond() ? 0 : water(limit.criticalActivity()) - water(limit.initialActivity());
   }
 
   /** Whether a relative humidity outside lies beyond the critical activity. */

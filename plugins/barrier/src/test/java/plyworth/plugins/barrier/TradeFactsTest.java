@@ -88,6 +88,44 @@ class TradeFactsTest {
     assertThat(first.text().key()).endsWith("at-once.oxygen");
   }
 
+  /** Filled damper than it may become, a powder is spoilt before any pack can help. */
+  @Test
+  void aPowderFilledBeyondItsLimitKeepsForNoDayBehindFoil() {
+    MoistureLimit damp =
+        new MoistureLimit(
+            new Isotherm.Gab(0.060, 1.5, 0.95), 5, 0.55, 0.45, MoistureLimit.Way.MOISTENING);
+    for (double humidity : new double[] {20, 75}) {
+      Brief brief = Bench.brief(Bench.product(5, damp, null, null), STICK, 30, humidity, 365);
+      Assessment assessment = score(brief, PAPER_FOIL_PE);
+      assertThat(assessment.figure("shelf-life")).isZero();
+      Finding first = assessment.findings().get(0);
+      assertThat(first.level()).isEqualTo(Finding.Level.BLOCKS);
+      assertThat(first.text().key()).endsWith("at-once.moisture");
+      assertThat((double) first.text().arguments().get(3)).isCloseTo(0.1, withPercentage(1e-9));
+    }
+  }
+
+  @Test
+  void whatMayOnlyDryIsBeyondItsLimitWhenFilledTooDry() {
+    MoistureLimit dry =
+        new MoistureLimit(new Isotherm.Linear(0.2), 5, 0.4, 0.6, MoistureLimit.Way.DRYING);
+    Assessment assessment =
+        score(Bench.brief(Bench.product(5, dry, null, null), STICK, 23, 75, 365), PAPER_FOIL_PE);
+    assertThat(assessment.figure("shelf-life")).isZero();
+    assertThat(assessment.findings().get(0).text().key()).endsWith("at-once.moisture.drying");
+  }
+
+  @Test
+  void crystalsFilledAboveTheirDeliquescencePointHaveDissolvedAlready() {
+    Assessment wet =
+        score(stick(new Isotherm.Deliquescent(0.75, 0.005), 0.8, 0.7, 25, 60), PAPER_PE);
+    assertThat(wet.figure("shelf-life")).isZero();
+    assertThat(wet.blocked()).isTrue();
+    Assessment dry =
+        score(stick(new Isotherm.Deliquescent(0.75, 0.005), 0.4, 0.7, 25, 60), PAPER_PE);
+    assertThat(dry.blocked()).isFalse();
+  }
+
   @Test
   void onlyFoilIsOpaqueAndPaperAttenuates() {
     Brief dry = SampleBriefs.sugarStick();
