@@ -25,7 +25,7 @@ final class CalibrationSections {
     if (calibration.comparisons().isEmpty()) {
       return List.of(new Note(Text.of("note.uncalibrated"), Text.of("basis.calibration")));
     }
-    return List.of(measurements(calibration), figures(calibration));
+    return List.of(measurements(calibration), figures(model));
   }
 
   private static Section measurements(Calibration calibration) {
@@ -62,10 +62,13 @@ final class CalibrationSections {
         Text.of("basis.calibration"));
   }
 
-  private static Section figures(Calibration calibration) {
+  /** Which figures of this brief are calibrated, and by what. */
+  private static Section figures(BarrierModel model) {
+    Calibration calibration = model.calibration();
     List<List<Object>> rows = new ArrayList<>();
     for (Criterion criterion : BarrierCriteria.all()) {
-      boolean calibrated = calibration.of(criterion.id());
+      boolean applies = !model.notApplicable().containsKey(criterion.id());
+      boolean calibrated = applies && calibration.of(criterion.id());
       rows.add(
           List.of(
               BarrierPlugin.ID + "/" + criterion.id(),

@@ -1,5 +1,6 @@
 package plyworth.plugins.barrier;
 
+import java.util.Arrays;
 import java.util.Optional;
 import plyworth.plugins.barrier.laminate.HumidityCurve;
 import plyworth.shared.material.Material;
@@ -159,10 +160,18 @@ final class LayerTransmission {
   /** Which property the layer lacks, if any. */
   Optional<Outcome.DataMissing> missing(Layer layer, Permeant permeant, boolean inPack) {
     if (Double.isNaN(flat(layer, permeant))) {
-      return Optional.of(new Outcome.DataMissing(layer.material(), permeant.permeabilityId()));
+      return Optional.of(new Outcome.DataMissing(layer.material(), wanted(layer, permeant)));
     }
     return inPack && Double.isNaN(climateFactor(layer, permeant))
         ? Optional.of(new Outcome.DataMissing(layer.material(), permeant.activationId()))
         : Optional.empty();
+  }
+
+  /** What would do for a layer: a rate where the material is given as a whole, like foil. */
+  private String wanted(Layer layer, Permeant permeant) {
+    Material material = context.material(layer);
+    boolean whole =
+        Arrays.stream(Permeant.values()).anyMatch(p -> material.property(p.rateId()).isPresent());
+    return whole ? permeant.rateId() : permeant.permeabilityId();
   }
 }

@@ -152,6 +152,19 @@ class PackTest {
   }
 
   @Test
+  void aLayerThatIsGivenAsAWholeLacksARateAndNoPermeability() {
+    Brief brief =
+        Bench.brief(Bench.product(1, null, null, null), Bench.sachet(60, 80, 8), 25, 60, 9);
+    var foil = Bench.material("bare-foil", "o2-rate", 0.01, "o2-activation", 43);
+    var outcome =
+        Bench.PLUGIN
+            .bind(Bench.context(brief, foil))
+            .score(LayerNotation.readStructure("bare-foil 9 um"), Map.of())
+            .outcomes();
+    assertThat(outcome.get("wvtr")).isEqualTo(new Outcome.DataMissing("bare-foil", "wv-rate"));
+  }
+
+  @Test
   void anUnknownSubstanceIsMissingAndNotHarmless() {
     VolatileContent other = new VolatileContent("menthol", 0.1, 1, 5);
     Brief brief =
