@@ -47,6 +47,7 @@ final class BarrierLayerwise implements Layerwise {
   private final boolean humid;
   private final boolean oxygen;
   private final int[] edges;
+  private final double[] leaks;
   private final Optional<LossBounds> loss;
   private final PackFinish finish;
   private final double failsBefore;
@@ -61,6 +62,7 @@ final class BarrierLayerwise implements Layerwise {
     this.humidity = new HumidityState(model, kinds, oxygen);
     this.humid = !permeants.isEmpty();
     this.edges = edges(permeants, HUMIDITY + (humid ? humidity.size() : 0));
+    this.leaks = leaks(model);
     this.loss = LossBounds.of(model.demand());
     this.finish = new PackFinish(model, permeants, loss);
     this.failsBefore = model.blockMargin() * model.demand().days();
@@ -152,7 +154,7 @@ final class BarrierLayerwise implements Layerwise {
 
   private PackEnds ends(double[][] states) {
     double[][] edges = new double[permeants.size()][];
-    double[] leaks = permeants.stream().mapToDouble(this::leak).toArray();
+    double[] own = permeants.stream().mapToDouble(this::leak).toArray();
     double[] alcohol = {};
     for (int p = 0; p < edges.length; p++) {
       int edge = edge(permeants.get(p));
@@ -160,7 +162,7 @@ final class BarrierLayerwise implements Layerwise {
       alcohol = permeants.get(p).alcohol() ? states[edge + 1] : alcohol;
     }
     HumidityBounds bounds = new HumidityBounds(kinds, model.climates(), states, HUMIDITY, oxygen);
-    return new PackEnds(permeants, model.pack().faceM2(), bounds, edges, leaks, alcohol);
+    return new PackEnds(permeants, model.pack().faceM2(), bounds, edges, own, alcohol);
   }
 
   private void over(double[] days, double[] margins, int size) {
@@ -262,7 +264,13 @@ final class BarrierLayerwise implements Layerwise {
   }
 
   private double leak(Permeant permeant) {
-    return model.pack().leaks().conductance(permeant, model.climate().celsius());
+    return leaks[permeant.ordinal()];
+  }
+
+  private static double[] leaks(BarrierModel model) {
+    return Arrays.stream(Permeant.values())
+        .mapToDouble(p -> model.pack().leaks().conductance(p, model.climate().celsius()))
+        .toArray();
   }
 
   /** Of a piece that may hold no sealant yet: an edge of −∞ counts as none. */

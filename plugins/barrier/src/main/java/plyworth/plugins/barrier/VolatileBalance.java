@@ -78,7 +78,7 @@ record VolatileBalance(
 
   /** What passes through the layers. */
   Permeant permeant() {
-    return permeant(content);
+    return known() ? courses.get(0).mixture().alcohol().permeant() : permeant(content);
   }
 
   /** Whether the vapour of the substance is known. */
