@@ -7,8 +7,12 @@ package plyworth.shared.scoring;
  */
 public final class InterfaceLevel {
 
-  /** The level of this interface; 0 while it may still change. */
-  public static final int CURRENT = 0;
+  /**
+   * The level of this interface. What a plugin may use at a level stands in {@code
+   * interface-level-N.txt} beside this class; the build fails when a line of it is gone or
+   * something new is asked of plugins.
+   */
+  public static final int CURRENT = 1;
 
   /** Manifest attribute that names the plugin's id. */
   public static final String PLUGIN_ATTRIBUTE = "Plyworth-Plugin";
