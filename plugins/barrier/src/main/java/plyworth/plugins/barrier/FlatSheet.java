@@ -17,11 +17,7 @@ final class FlatSheet {
 
   /** Oxygen transmission rate at 23 °C with 50 % RH on both sides, cm³/(m²·day·bar). */
   static double oxygen(BarrierModel model, Structure structure) {
-    double resistance = 0;
-    for (Layer layer : structure.layers()) {
-      resistance += 1 / model.layers().flat(layer, Permeant.OXYGEN);
-    }
-    return 1 / resistance;
+    return series(structure, (layer, outer) -> model.layers().flat(layer, Permeant.OXYGEN));
   }
 
   /**
@@ -29,12 +25,33 @@ final class FlatSheet {
    * the inner.
    */
   static double water(BarrierModel model, Structure structure) {
-    List<Ply> plies = new ArrayList<>();
+    return intoDry(model, structure, (layer, outer) -> model.layers().flat(layer, Permeant.WATER));
+  }
+
+  /** What a layer lets through by itself, with its outer neighbour; null for the outermost. */
+  @FunctionalInterface
+  interface Rate {
+    double of(Layer layer, Layer outer);
+  }
+
+  /** The rate of layers in series that see no humidity of their own. */
+  static double series(Structure structure, Rate rate) {
+    double resistance = 0;
+    Layer outer = null;
     for (Layer layer : structure.layers()) {
-      plies.add(
-          new Ply(
-              1 / model.layers().flat(layer, Permeant.WATER),
-              model.layers().curve(layer, Permeant.WATER)));
+      resistance += 1 / rate.of(layer, outer);
+      outer = layer;
+    }
+    return 1 / resistance;
+  }
+
+  /** The rate of water from 90 % RH into none, each layer at the humidity it sees. */
+  static double intoDry(BarrierModel model, Structure structure, Rate rate) {
+    List<Ply> plies = new ArrayList<>();
+    Layer outer = null;
+    for (Layer layer : structure.layers()) {
+      plies.add(new Ply(1 / rate.of(layer, outer), model.layers().curve(layer, Permeant.WATER)));
+      outer = layer;
     }
     return 1 / HumidityProfile.of(plies, Permeant.WATER_MEASURED_AT, 0).resistance();
   }

@@ -1,9 +1,5 @@
 package plyworth.plugins.barrier;
 
-import java.util.ArrayList;
-import java.util.List;
-import plyworth.plugins.barrier.laminate.HumidityProfile;
-import plyworth.plugins.barrier.laminate.Ply;
 import plyworth.shared.structure.Layer;
 import plyworth.shared.structure.Structure;
 
@@ -19,21 +15,16 @@ final class LaboratoryPack {
 
   /** Oxygen from air at 23 °C with 50 % RH on both sides, cm³/day. */
   static double oxygen(BarrierModel model, Structure structure) {
-    double resistance = 0;
-    Layer outer = null;
-    for (Layer layer : structure.layers()) {
-      resistance += oxygenResistance(model.layers(), layer, outer);
-      outer = layer;
-    }
-    double face = model.pack().faceM2() / resistance;
+    double rate =
+        FlatSheet.series(structure, (layer, outer) -> oxygenRate(model.layers(), layer, outer));
+    double face = model.pack().faceM2() * rate;
     return inAir(face + edge(model, structure.innermost(), Permeant.OXYGEN) + oxygenLeak(model));
   }
 
-  /** Resistance of a layer to oxygen, m²·day·bar/cm³. */
-  static double oxygenResistance(LayerTransmission layers, Layer layer, Layer outer) {
-    return 1
-        / (layers.inLaboratory(layer, outer, Permeant.OXYGEN)
-            * layers.curve(layer, Permeant.OXYGEN).value(Permeant.OXYGEN_QUOTED_AT));
+  /** What a handled layer lets through of oxygen, cm³/(m²·day·bar). */
+  static double oxygenRate(LayerTransmission layers, Layer layer, Layer outer) {
+    return layers.inLaboratory(layer, outer, Permeant.OXYGEN)
+        * layers.curve(layer, Permeant.OXYGEN).value(Permeant.OXYGEN_QUOTED_AT);
   }
 
   static double oxygenLeak(BarrierModel model) {
@@ -47,15 +38,12 @@ final class LaboratoryPack {
 
   /** Water vapour from 38 °C 90 % RH into a dry pack, mg/day. */
   static double water(BarrierModel model, Structure structure) {
-    List<Ply> plies = new ArrayList<>();
-    Layer outer = null;
-    for (Layer layer : structure.layers()) {
-      double resistance = 1 / model.layers().inLaboratory(layer, outer, Permeant.WATER);
-      plies.add(new Ply(resistance, model.layers().curve(layer, Permeant.WATER)));
-      outer = layer;
-    }
-    double resistance = HumidityProfile.of(plies, Permeant.WATER_MEASURED_AT, 0).resistance();
-    double face = model.pack().faceM2() / resistance;
+    double rate =
+        FlatSheet.intoDry(
+            model,
+            structure,
+            (layer, outer) -> model.layers().inLaboratory(layer, outer, Permeant.WATER));
+    double face = model.pack().faceM2() * rate;
     return milligrams(face + edge(model, structure.innermost(), Permeant.WATER) + waterLeak(model));
   }
 

@@ -62,7 +62,7 @@ final class LaboratoryState {
     double water = 1 / model.layers().inLaboratory(layer, outer, Permeant.WATER);
     HumidityCurve curve = model.layers().curve(layer, Permeant.WATER);
     double gauge = model.context().gaugeUm(layer);
-    state[at + OXYGEN] = LaboratoryPack.oxygenResistance(model.layers(), layer, outer);
+    state[at + OXYGEN] = 1 / LaboratoryPack.oxygenRate(model.layers(), layer, outer);
     state[at + OXYGEN_EDGE] = LaboratoryPack.edge(model, layer, Permeant.OXYGEN);
     state[at + WATER_LOW] = water / curve.highest(0, Permeant.WATER_MEASURED_AT);
     state[at + WATER_HIGH] = water / curve.lowest(0, Permeant.WATER_MEASURED_AT);
