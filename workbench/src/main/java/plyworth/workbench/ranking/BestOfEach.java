@@ -3,7 +3,7 @@ package plyworth.workbench.ranking;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
+import java.util.TreeMap;
 import java.util.function.LongFunction;
 
 /** The best candidate of each kind, of the best few kinds. */
@@ -12,7 +12,7 @@ final class BestOfEach implements Shortlist {
   private final int k;
   private final LongFunction<?> kind;
   private final Map<Object, Entry> byKind = new HashMap<>();
-  private final TreeSet<Entry> bestFirst = new TreeSet<>(ORDER);
+  private final TreeMap<Entry, Object> bestFirst = new TreeMap<>(ORDER);
 
   /**
    * None yet.
@@ -28,39 +28,41 @@ final class BestOfEach implements Shortlist {
 
   @Override
   public boolean admits(double value, long path) {
-    return byKind.size() < k || ORDER.compare(new Entry(value, path), bestFirst.last()) < 0;
+    return byKind.size() < k || ORDER.compare(new Entry(value, path), bestFirst.lastKey()) < 0;
   }
 
   @Override
   public boolean wants(double value, long path) {
-    if (!admits(value, path)) {
-      return false;
-    }
-    Object own = kind.apply(path);
+    return admits(value, path) && better(kind.apply(path), new Entry(value, path));
+  }
+
+  private boolean better(Object own, Entry entry) {
     Entry former = byKind.get(own);
-    return own != null && (former == null || ORDER.compare(new Entry(value, path), former) < 0);
+    return own != null && (former == null || ORDER.compare(entry, former) < 0);
   }
 
   @Override
   public void offer(double value, long path) {
-    if (!wants(value, path)) {
+    if (!admits(value, path)) {
       return;
     }
     Entry entry = new Entry(value, path);
     Object own = kind.apply(path);
-    Entry former = byKind.get(own);
+    if (!better(own, entry)) {
+      return;
+    }
+    Entry former = byKind.put(own, entry);
     if (former != null) {
       bestFirst.remove(former);
     }
-    byKind.put(own, entry);
-    bestFirst.add(entry);
+    bestFirst.put(entry, own);
     if (bestFirst.size() > k) {
-      byKind.remove(kind.apply(bestFirst.pollLast().path()));
+      byKind.remove(bestFirst.pollLastEntry().getValue());
     }
   }
 
   @Override
   public List<Entry> sorted() {
-    return List.copyOf(bestFirst);
+    return List.copyOf(bestFirst.keySet());
   }
 }
