@@ -1,6 +1,7 @@
 package plyworth.shared.scoring;
 
 import java.util.List;
+import java.util.Set;
 import plyworth.shared.structure.Layer;
 
 /**
@@ -16,6 +17,17 @@ import plyworth.shared.structure.Layer;
  * <p>All methods must be pure and safe from several threads.
  */
 public interface Layerwise {
+
+  /**
+   * A form for some criteria alone, where that is less work: what only the others need may be
+   * missing from its state, and their columns stay as they are. Blocking rules, provided figures
+   * and the figures of the criteria that are asked for are those of this form.
+   *
+   * @param criteria ids of criteria
+   */
+  default Layerwise only(Set<String> criteria) {
+    return this;
+  }
 
   /** The parts of the state, in order. */
   List<StatePart> state();
@@ -33,7 +45,8 @@ public interface Layerwise {
   /**
    * Turns joined states into criteria, blocking bits and provided figures, for all {@link
    * Block#size} columns. Blocking bits are those of the whole structure, or the candidate is left
-   * {@link Block#undecided}.
+   * {@link Block#undecided}. The figures of one that is blocked may enclose those of the whole
+   * structure as widely as is easiest.
    */
   void finish(Block block);
 

@@ -84,8 +84,11 @@ final class BoundsRules {
       for (int c = 0; c < trial.plugin().criteria().size(); c++) {
         String id = trial.plugin().criteria().get(c).id();
         if (!trial.scorer().notApplicable().containsKey(id)) {
-          within(id + ", " + where, bounds.low[c][0], bounds.high[c][0], finished.low[c][row]);
-          within(id + ", " + where, bounds.low[c][0], bounds.high[c][0], finished.high[c][row]);
+          boolean blocked = finished.blocked[row] != 0;
+          double low = bounds.low[c][0];
+          double high = bounds.high[c][0];
+          within(id + ", " + where, blocked ? least(low) : low, high, finished.low[c][row]);
+          within(id + ", " + where, low, blocked ? most(high) : high, finished.high[c][row]);
         }
       }
       for (int p = 0; p < trial.plugin().provides().size(); p++) {
@@ -95,6 +98,17 @@ final class BoundsRules {
             bounds.providedHigh[p][0],
             finished.provided[p][row]);
       }
+    }
+
+    /**
+     * The figures of a structure that is blocked may stay wide, as long as they meet the bounds.
+     */
+    private static double least(double low) {
+      return Double.isNaN(low) ? low : Double.NEGATIVE_INFINITY;
+    }
+
+    private static double most(double high) {
+      return Double.isNaN(high) ? high : Double.POSITIVE_INFINITY;
     }
 
     private static void within(String what, double low, double high, double figure) {

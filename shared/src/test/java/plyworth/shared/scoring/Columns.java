@@ -3,6 +3,7 @@ package plyworth.shared.scoring;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 import plyworth.shared.structure.Layer;
 
 /** Runs the layerwise form of one trial, by hand and without the workbench. */
@@ -16,9 +17,18 @@ final class Columns {
   private final List<StatePart> parts;
 
   Columns(Trial trial) {
+    this(trial, trial.scorer().layerwise().orElseThrow());
+  }
+
+  private Columns(Trial trial, Layerwise form) {
     this.trial = trial;
-    form = trial.scorer().layerwise().orElseThrow();
-    parts = form.state();
+    this.form = form;
+    this.parts = form.state();
+  }
+
+  /** The same for one criterion alone. */
+  Columns only(String criterion) {
+    return new Columns(trial, form.only(Set.of(criterion)));
   }
 
   List<StatePart> parts() {

@@ -3,6 +3,7 @@ package plyworth.shared.scoring;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
@@ -79,6 +80,60 @@ final class LayerwiseRules {
         providedAgree(where, trial.plugin(), whole, block, i);
       }
     }
+  }
+
+  static void formForOneCriterionAgreesWithTheFormForAll(
+      List<Trial> trials, List<Structure> structures) {
+    for (Trial trial : trials) {
+      Columns all = new Columns(trial);
+      Block whole = all.finish(structures.stream().map(s -> all.fold(s.layers(), null)).toList());
+      for (int c = 0; c < trial.plugin().criteria().size(); c++) {
+        String id = trial.plugin().criteria().get(c).id();
+        Columns one = all.only(id);
+        Block alone = one.finish(structures.stream().map(s -> one.fold(s.layers(), null)).toList());
+        String where = id + " alone, " + trial.name();
+        for (int i = 0; i < structures.size(); i++) {
+          assertThat(row(alone, c, i)).as(where).isEqualTo(row(whole, c, i));
+        }
+        for (int i = 1; i < structures.size(); i++) {
+          List<Structure> ends = structures.subList(i - 1, i + 1);
+          assertThat(interval(trial, one, ends, c))
+              .as("bounds of " + where)
+              .isEqualTo(interval(trial, all, ends, c));
+        }
+      }
+    }
+  }
+
+  private static List<Object> row(Block block, int criterion, int row) {
+    List<Object> said = new ArrayList<>();
+    said.add(block.low[criterion][row]);
+    said.add(block.high[criterion][row]);
+    said.add(block.blocked[row]);
+    said.add(block.undecided[row]);
+    Arrays.stream(block.provided).forEach(figures -> said.add(figures[row]));
+    return said;
+  }
+
+  /** What can become between the states of two structures. */
+  private static List<Object> interval(
+      Trial trial, Columns columns, List<Structure> ends, int criterion) {
+    double[] one = columns.fold(ends.get(0).layers(), null);
+    double[] other = columns.fold(ends.get(1).layers(), null);
+    double[] low = new double[one.length];
+    double[] high = new double[one.length];
+    Arrays.setAll(low, k -> Math.min(one[k], other[k]));
+    Arrays.setAll(high, k -> Math.max(one[k], other[k]));
+    double[] needed = trial.neededColumn();
+    BoundsBlock block = columns.bound(low, high, needed, needed);
+    List<Object> interval = new ArrayList<>();
+    interval.add(block.low[criterion][0]);
+    interval.add(block.high[criterion][0]);
+    interval.add(block.mustBlock[0]);
+    interval.add(block.mayBlock[0]);
+    Arrays.stream(block.providedLow).forEach(figures -> interval.add(figures[0]));
+    Arrays.stream(block.providedHigh).forEach(figures -> interval.add(figures[0]));
+    return interval;
   }
 
   private static void figuresAgree(

@@ -146,6 +146,11 @@ public abstract class PluginConformance {
   }
 
   @Test
+  public final void formForOneCriterionAgreesWithTheFormForAll() {
+    LayerwiseRules.formForOneCriterionAgreesWithTheFormForAll(layerwiseTrials(), structures());
+  }
+
+  @Test
   public final void boundsEncloseWhatCanStillBecome() {
     BoundsRules.boundsEncloseWhatCanStillBecome(layerwiseTrials(), structures());
   }

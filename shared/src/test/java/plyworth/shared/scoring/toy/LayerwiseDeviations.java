@@ -2,6 +2,7 @@ package plyworth.shared.scoring.toy;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import plyworth.shared.scoring.Block;
 import plyworth.shared.scoring.BoundsBlock;
@@ -29,6 +30,7 @@ final class LayerwiseDeviations {
         deviation("layerwiseFormAgreesWithTheWholeStructure", ForgetsToBlock::new),
         deviation("layerwiseFormAgreesWithTheWholeStructure", LeavesOldFigures::new),
         deviation("layerwiseFormAgreesWithTheWholeStructure", NothingIsUnknown::new),
+        deviation("formForOneCriterionAgreesWithTheFormForAll", ForgetsTheMass::new),
         deviation("boundsEncloseWhatCanStillBecome", TooSure::new),
         deviation("boundsEncloseWhatCanStillBecome", BlocksTooSoon::new));
   }
@@ -103,6 +105,30 @@ final class LayerwiseDeviations {
     public void contribute(Layer layer, Layer outer, double[] state) {
       super.contribute(layer, outer, state);
       state[1] = Double.isNaN(state[1]) ? 0 : state[1];
+    }
+  }
+
+  private static final class ForgetsTheMass extends ToyLayerwise {
+    ForgetsTheMass(ToyScorer scorer) {
+      super(scorer);
+    }
+
+    @Override
+    public Layerwise only(Set<String> criteria) {
+      return new Massless(scorer);
+    }
+  }
+
+  /** What no criterion but the mass needs, a blocking rule may. */
+  private static final class Massless extends ToyLayerwise {
+    Massless(ToyScorer scorer) {
+      super(scorer);
+    }
+
+    @Override
+    public void contribute(Layer layer, Layer outer, double[] state) {
+      super.contribute(layer, outer, state);
+      state[0] = 0;
     }
   }
 
