@@ -1,8 +1,11 @@
 package plyworth.workbench.engine.table;
 
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
@@ -42,7 +45,7 @@ public final class Tabulation {
       BoundCriterion criterion = plugins.criteria().get(c);
       kept[c] = criterion.applies() && wanted.test(criterion);
     }
-    forms = plugins.plugins().stream().map(Tabulation::form).toList();
+    forms = forms(plugins, kept);
     layout = StateLayout.of(plugins.plugins(), forms);
     contributions = Contributions.of(graph, plugins.plugins(), forms, layout);
     suffixes = Suffixes.of(graph, contributions, layout);
@@ -128,8 +131,22 @@ public final class Tabulation {
     WatchedThreads.run(1, patience, work);
   }
 
-  private static Optional<Layerwise> form(BoundPlugin plugin) {
-    return Plugins.call(plugin, plugin.scorer()::layerwise);
+  /** The layerwise form of each plugin, for the criteria alone that are kept. */
+  private static List<Optional<Layerwise>> forms(BoundPlugins bound, boolean[] kept) {
+    List<Optional<Layerwise>> forms = new ArrayList<>();
+    for (int p = 0; p < bound.plugins().size(); p++) {
+      BoundPlugin plugin = bound.plugins().get(p);
+      Set<String> wanted = new HashSet<>();
+      for (int c = 0; c < kept.length; c++) {
+        BoundCriterion criterion = bound.criteria().get(c);
+        if (kept[c] && criterion.plugin() == p) {
+          wanted.add(criterion.criterion().id());
+        }
+      }
+      forms.add(
+          Plugins.call(plugin, () -> plugin.scorer().layerwise().map(form -> form.only(wanted))));
+    }
+    return List.copyOf(forms);
   }
 
   private TableSize measure(long budget) {
