@@ -75,6 +75,11 @@ record Accrual(
   }
 
   @Override
+  public double allowance() {
+    return enclosure.allowance();
+  }
+
+  @Override
   public Life life(PackConductance pack) {
     return seasons.constant()
         ? Life.of(enclosure.atMost(conductance(pack, seasons.round().get(0))))

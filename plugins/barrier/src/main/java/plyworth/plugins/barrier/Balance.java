@@ -33,6 +33,14 @@ interface Balance {
     return atMost(conductance);
   }
 
+  /**
+   * Days times conductance, above 0, where both ends above are exact and that is constant; NaN
+   * elsewhere.
+   */
+  default double allowance() {
+    return Double.NaN;
+  }
+
   /** Days until the limit in a pack. */
   Life life(PackConductance pack);
 

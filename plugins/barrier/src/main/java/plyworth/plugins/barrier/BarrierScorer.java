@@ -122,6 +122,6 @@ final class BarrierScorer implements Scorer {
 
   @Override
   public Optional<Layerwise> layerwise() {
-    return Optional.of(new BarrierLayerwise(model));
+    return Optional.of(BarrierLayerwise.of(model));
   }
 }

@@ -34,8 +34,17 @@ record Enclosure(Seasons seasons, double[] pieces, double[][] most, double[][] l
     return days(conductance, least);
   }
 
+  /** Days times conductance, above 0, where that is constant; NaN elsewhere. */
+  double allowance() {
+    return constant() && pieces[0] > 0 ? pieces[0] : Double.NaN;
+  }
+
+  private boolean constant() {
+    return pieces.length == 1 && most[0].length == 1;
+  }
+
   private double days(double conductance, double[][] rates) {
-    if (pieces.length == 1 && rates[0].length == 1) {
+    if (constant()) {
       return pieces[0] == 0 ? 0 : pieces[0] / conductance;
     }
     double day = 0;

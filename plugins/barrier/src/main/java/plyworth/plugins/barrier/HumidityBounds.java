@@ -12,8 +12,8 @@ final class HumidityBounds {
 
   private static final int ROUNDS = 4;
 
-  /** Relative width of the whole resistance at which narrowing stops. */
-  private static final double NARROW = 4e-3;
+  /** Relative width of a whole at which narrowing stops. */
+  static final double NARROW = 4e-3;
 
   private final WetLayer paper;
   private final WetLayer polymer;
@@ -58,25 +58,18 @@ final class HumidityBounds {
     this.largestOxygen = oxygen ? states[at + HumidityState.OXYGEN_HIGH] : all;
   }
 
-  /**
-   * Takes what is known of a laminate whatever the humidity within; of oxygen, too, only as long as
-   * water through every layer is known.
-   */
-  void ends(int row) {
-    waterLow = leastWater[row];
-    waterHigh = largestWater[row];
-    if (oxygen) {
-      double unknown = polymer.many(row) > 0 ? 0 * waterLow : 0;
-      oxygenLow = leastOxygen[row] + unknown;
-      oxygenHigh = largestOxygen[row] + unknown;
-    }
+  /** Whether a laminate holds a polymer whose humidity is unknown, since that of water is. */
+  boolean unknown(int row) {
+    return Double.isNaN(leastWater[row]) && polymer.many(row) > 0;
   }
 
-  /** Narrows the ends of the same laminate. */
-  void narrow(int row) {
+  /** Encloses a laminate more narrowly; false when no more is known of it. */
+  boolean narrow(int row) {
+    waterLow = leastWater[row];
+    waterHigh = largestWater[row];
     boolean known = waterLow <= waterHigh;
     if (!known || !constant || paper.many(row) > 1 || polymer.many(row) > 1) {
-      return;
+      return false;
     }
     paper.take(row);
     polymer.take(row);
@@ -90,9 +83,10 @@ final class HumidityBounds {
     waterHigh = Math.min(waterHigh, fixed + paper.high + polymer.high);
     if (oxygen) {
       double own = oxygenFixed[row];
-      oxygenLow = Math.max(oxygenLow, own + paper.oxygenLow() + polymer.oxygenLow());
-      oxygenHigh = Math.min(oxygenHigh, own + paper.oxygenHigh() + polymer.oxygenHigh());
+      oxygenLow = Math.max(leastOxygen[row], own + paper.oxygenLow() + polymer.oxygenLow());
+      oxygenHigh = Math.min(largestOxygen[row], own + paper.oxygenHigh() + polymer.oxygenHigh());
     }
+    return true;
   }
 
   private void narrow(WetLayer outer, WetLayer inner) {

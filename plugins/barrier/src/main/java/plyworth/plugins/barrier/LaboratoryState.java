@@ -1,12 +1,10 @@
 package plyworth.plugins.barrier;
 
-import static plyworth.plugins.barrier.BarrierCriteria.LEAK_RISK;
 import static plyworth.plugins.barrier.BarrierCriteria.PACK_OTR;
 import static plyworth.plugins.barrier.BarrierCriteria.PACK_WVTR;
 
 import java.util.List;
 import plyworth.plugins.barrier.laminate.HumidityCurve;
-import plyworth.shared.brief.Pack;
 import plyworth.shared.scoring.Block;
 import plyworth.shared.scoring.BoundsBlock;
 import plyworth.shared.scoring.Join;
@@ -14,91 +12,80 @@ import plyworth.shared.scoring.StatePart;
 import plyworth.shared.structure.Layer;
 
 /**
- * What the layerwise state keeps of the pack that a laboratory measures whole, and of the step that
- * its sealant has to fill. Oxygen adds up exactly, since 50 % RH stand on both sides; water is
- * enclosed by the ends of what humidity can do between 90 % RH and none.
+ * Transmission of the pack that a laboratory measures whole. Oxygen adds up exactly, since 50 % RH
+ * stand on both sides; water is enclosed by the ends of what humidity can do between 90 % RH and
+ * none.
  */
-final class LaboratoryState {
+final class LaboratoryState implements StateGroup {
 
   private static final int OXYGEN = 0;
   private static final int OXYGEN_EDGE = 1;
   private static final int WATER_LOW = 2;
   private static final int WATER_HIGH = 3;
   private static final int WATER_EDGE = 4;
-  private static final int GAUGE = 5;
-  private static final int SEALANT = 6;
-
-  /** Number of components. */
-  static final int SIZE = 7;
 
   private final BarrierModel model;
-  private final Pack.Format format;
   private final double faceM2;
   private final double oxygenLeak;
   private final double waterLeak;
 
   LaboratoryState(BarrierModel model) {
     this.model = model;
-    this.format = model.context().brief().pack().format();
     this.faceM2 = model.pack().faceM2();
     this.oxygenLeak = LaboratoryPack.oxygenLeak(model);
     this.waterLeak = LaboratoryPack.waterLeak(model);
   }
 
-  /** The parts, as many components as {@link #SIZE}. */
-  static List<StatePart> parts() {
+  @Override
+  public List<StatePart> parts() {
     return List.of(
         new StatePart("resistance of the handled laminate to oxygen", Join.SUM),
         new StatePart("seal edge conductance of oxygen in the laboratory", Join.INNERMOST),
         new StatePart("least resistance of the handled laminate to water vapour", Join.SUM),
         new StatePart("largest resistance of the handled laminate to water vapour", Join.SUM),
-        new StatePart("seal edge conductance of water in the laboratory", Join.INNERMOST),
-        new StatePart("gauge", Join.SUM),
-        new StatePart("gauge of the sealant", Join.INNERMOST));
+        new StatePart("seal edge conductance of water in the laboratory", Join.INNERMOST));
   }
 
-  /** Writes what a layer contributes from {@code at} on. */
-  void contribute(Layer layer, Layer outer, double[] state, int at) {
+  @Override
+  public void contribute(Layer layer, Layer outer, double[] state, int at) {
     double water = 1 / model.layers().inLaboratory(layer, outer, Permeant.WATER);
     HumidityCurve curve = model.layers().curve(layer, Permeant.WATER);
-    double gauge = model.context().gaugeUm(layer);
     state[at + OXYGEN] = 1 / LaboratoryPack.oxygenRate(model.layers(), layer, outer);
     state[at + OXYGEN_EDGE] = LaboratoryPack.edge(model, layer, Permeant.OXYGEN);
     state[at + WATER_LOW] = water / curve.highest(0, Permeant.WATER_MEASURED_AT);
     state[at + WATER_HIGH] = water / curve.lowest(0, Permeant.WATER_MEASURED_AT);
     state[at + WATER_EDGE] = LaboratoryPack.edge(model, layer, Permeant.WATER);
-    state[at + GAUGE] = gauge;
-    state[at + SEALANT] = gauge;
   }
 
-  /** Turns states into the figures of the pack and the class of its seals. */
-  void finish(Block block, int at) {
+  @Override
+  public void finish(Block block, int at) {
     double[][] states = block.states;
     double[] otr = block.low[PACK_OTR];
     double[] least = block.low[PACK_WVTR];
     double[] most = block.apart(PACK_WVTR);
-    double[] risk = block.low[LEAK_RISK];
     for (int i = 0; i < block.size; i++) {
       double waterEdge = states[at + WATER_EDGE][i];
       otr[i] = oxygen(states[at + OXYGEN][i], states[at + OXYGEN_EDGE][i]);
       least[i] = water(states[at + WATER_HIGH][i], waterEdge);
       most[i] = water(states[at + WATER_LOW][i], waterEdge);
-      risk[i] = LeakRisk.of(format, states[at + GAUGE][i], states[at + SEALANT][i]).level();
     }
   }
 
-  /** The same between ends of a state; a piece may hold no sealant yet. */
-  void bound(BoundsBlock block, int i, int at) {
+  /** A piece may hold no sealant yet. */
+  @Override
+  public void bound(BoundsBlock block, int at) {
     double[][] low = block.stateLow;
     double[][] high = block.stateHigh;
-    block.low[PACK_OTR][i] = oxygen(high[at + OXYGEN][i], Math.max(0, low[at + OXYGEN_EDGE][i]));
-    block.high[PACK_OTR][i] = oxygen(low[at + OXYGEN][i], Math.max(0, high[at + OXYGEN_EDGE][i]));
-    block.low[PACK_WVTR][i] = water(high[at + WATER_HIGH][i], Math.max(0, low[at + WATER_EDGE][i]));
-    block.high[PACK_WVTR][i] = water(low[at + WATER_LOW][i], Math.max(0, high[at + WATER_EDGE][i]));
-    block.low[LEAK_RISK][i] =
-        LeakRisk.of(format, high[at + GAUGE][i], Math.max(0, low[at + SEALANT][i])).level();
-    block.high[LEAK_RISK][i] =
-        LeakRisk.of(format, low[at + GAUGE][i], Math.max(0, high[at + SEALANT][i])).level();
+    for (int i = 0; i < block.size; i++) {
+      double oxygenLeast = Math.max(0, low[at + OXYGEN_EDGE][i]);
+      double oxygenMost = Math.max(0, high[at + OXYGEN_EDGE][i]);
+      double waterLeast = Math.max(0, low[at + WATER_EDGE][i]);
+      double waterMost = Math.max(0, high[at + WATER_EDGE][i]);
+      block.low[PACK_OTR][i] = oxygen(high[at + OXYGEN][i], oxygenLeast);
+      block.high[PACK_OTR][i] = oxygen(low[at + OXYGEN][i], oxygenMost);
+      block.low[PACK_WVTR][i] = water(high[at + WATER_HIGH][i], waterLeast);
+      block.high[PACK_WVTR][i] = water(low[at + WATER_LOW][i], waterMost);
+    }
   }
 
   private double oxygen(double resistance, double edge) {

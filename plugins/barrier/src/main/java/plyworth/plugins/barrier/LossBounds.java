@@ -71,8 +71,8 @@ final class LossBounds {
       high[at] = highest(alcohol) + 0 * waterHigh;
       return;
     }
-    low[at] = 100 * table.get().least(alcohol * perAlcohol, waterLow * perWater);
-    high[at] = 100 * table.get().largest(alcohol * perAlcohol, waterHigh * perWater);
+    double y = alcohol * perAlcohol;
+    table.get().enclose(y, waterLow * perWater, waterHigh * perWater, 100, low, high, at);
   }
 
   /** Least loss, %, of packs that conduct as much or more, whatever passes of water. */

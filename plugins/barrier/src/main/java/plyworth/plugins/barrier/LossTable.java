@@ -33,8 +33,9 @@ final class LossTable {
   /** Corners of a cell that lie together: two along z, the same one step on. */
   private static final int CORNERS = 4;
 
-  private final double[] least;
-  private final double[] largest;
+  /** By cell, the corners of the least figures and behind them those of the largest. */
+  private final double[] corners;
+
   private final double turnover;
 
   /** The table of a course, whatever the time. */
@@ -54,19 +55,19 @@ final class LossTable {
       straightenAcross(low, high);
     }
     straightenAlong(low, high);
-    least = corners(low);
-    largest = corners(high);
+    corners = new double[2 * CORNERS * STEPS * CELLS];
+    put(low, 0);
+    put(high, CORNERS);
   }
 
-  private static double[] corners(double[][] nodes) {
-    double[] corners = new double[CORNERS * STEPS * CELLS];
+  private void put(double[][] nodes, int first) {
     for (int i = 0; i < STEPS; i++) {
       for (int j = 0; j < CELLS; j++) {
-        System.arraycopy(nodes[i], j, corners, CORNERS * (i * CELLS + j), 2);
-        System.arraycopy(nodes[i + 1], j, corners, CORNERS * (i * CELLS + j) + 2, 2);
+        int at = 2 * CORNERS * (i * CELLS + j) + first;
+        System.arraycopy(nodes[i], j, corners, at, 2);
+        System.arraycopy(nodes[i + 1], j, corners, at + 2, 2);
       }
     }
-    return corners;
   }
 
   private double node(int j) {
@@ -127,34 +128,37 @@ final class LossTable {
     }
   }
 
-  /** The least share, 0 to 1, that a pack can lose at y and z; NaN when one is unknown. */
-  double least(double y, double z) {
-    return at(least, y, z);
+  /**
+   * Writes between which shares, 0 to 1, times a factor, a pack can lose at y and z; NaN when one
+   * is unknown.
+   *
+   * @param zLow least mass of water per gram of alcohol
+   * @param zHigh largest
+   */
+  void enclose(
+      double y, double zLow, double zHigh, double factor, double[] low, double[] high, int at) {
+    double scale = y >= LOWEST ? factor : factor * y * (1 / LOWEST);
+    double within = y > LOWEST ? y : LOWEST;
+    boolean last = y >= LAST;
+    long bits = Double.doubleToRawLongBits(within);
+    int step = last ? STEPS - 1 : (int) ((bits >>> SHIFT) - FIRST);
+    double u = last ? 1 : (bits & FRACTION) * PER_STEP;
+    int row = CELLS * step;
+    double most = at(row, CORNERS, u, place(zHigh));
+    low[at] = scale * at(row, 0, u, place(zLow));
+    high[at] = scale * (most > 1 || last && most == most ? 1 : most);
   }
 
-  /** The largest share. */
-  double largest(double y, double z) {
-    return y >= LAST && !Double.isNaN(z) ? 1 : Math.min(1, at(largest, y, z));
+  private double place(double z) {
+    return z == Double.POSITIVE_INFINITY ? CELLS : CELLS * (z / (z + turnover));
   }
 
-  private double at(double[] corners, double y, double z) {
-    if (Double.isNaN(y) || Double.isNaN(z)) {
-      return Double.NaN;
-    }
-    double place = z < Double.POSITIVE_INFINITY ? CELLS * (z / (z + turnover)) : CELLS;
+  private double at(int row, int first, double u, double place) {
     int cell = Math.min(CELLS - 1, (int) place);
     double t = place - cell;
-    if (y < LOWEST) {
-      return y / LOWEST * across(corners, CORNERS * cell, t);
-    }
-    long bits = Double.doubleToRawLongBits(Math.min(y, LAST));
-    int step = Math.min(STEPS - 1, (int) ((bits >>> SHIFT) - FIRST));
-    double u = y < LAST ? (bits & FRACTION) * PER_STEP : 1;
-    int at = CORNERS * (step * CELLS + cell);
-    return (1 - u) * across(corners, at, t) + u * across(corners, at + 2, t);
-  }
-
-  private static double across(double[] corners, int at, double t) {
-    return corners[at] + t * (corners[at + 1] - corners[at]);
+    int at = 2 * CORNERS * (row + cell) + first;
+    double lower = corners[at] + t * (corners[at + 1] - corners[at]);
+    double upper = corners[at + 2] + t * (corners[at + 3] - corners[at + 2]);
+    return lower + u * (upper - lower);
   }
 }

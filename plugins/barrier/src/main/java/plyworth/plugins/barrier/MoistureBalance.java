@@ -123,6 +123,11 @@ record MoistureBalance(Sorption sorption, Seasons seasons, boolean canLimit, Enc
   }
 
   @Override
+  public double allowance() {
+    return enclosure.allowance();
+  }
+
+  @Override
   public Life life(PackConductance pack) {
     if (atOnce()) {
       return Life.of(0);

@@ -67,6 +67,11 @@ record OxygenBalance(
         : headspace.life(times(conductance, factors.lowest()), allowedCm3).days();
   }
 
+  @Override
+  public double allowance() {
+    return headspace.atOnce() ? consumed.allowance() : Double.NaN;
+  }
+
   private static double[] times(double conductance, double[] factors) {
     double[] product = factors.clone();
     for (int s = 0; s < product.length; s++) {

@@ -5,47 +5,29 @@ import static plyworth.plugins.barrier.BarrierCriteria.SHELF_LIFE;
 import static plyworth.plugins.barrier.BarrierCriteria.VOLATILE_LOSS;
 import static plyworth.plugins.barrier.BarrierCriteria.VOLATILE_LOSS_BIT;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import plyworth.shared.scoring.Block;
 
 /**
- * Turns the conductances of a block of packs into days, loss and verdicts. The humidity within is
- * enclosed only where it can still make a difference: not of a pack that keeps up to the cap, or
- * fails, with its layers at any humidity. The figures of one that fails may then stay wide; it is
- * blocked whatever they are.
+ * Turns the conductances of a block of packs into days, loss and verdicts. Most packs keep up to
+ * the cap, or fail, with their layers at any humidity: a comparison of conductances says so, strip
+ * by strip. Only of the others the humidity within is enclosed, and days are reckoned. The figures
+ * of a pack that fails stay wide; it is blocked whatever they are.
  */
 final class PackFinish {
 
+  /** Packs that are judged together: few enough for their columns to stay near. */
+  private static final int STRIP = 256;
+
   private final Way[] ways;
+  private final Judgement judgement;
   private final double failsBefore;
   private final boolean constant;
   private final int alcohol;
   private final int water;
   private final Optional<LossBounds> loss;
-
-  /**
-   * A mechanism, prepared.
-   *
-   * @param permeant index of what passes
-   * @param with index of what passes along with it; itself when nothing does
-   * @param tooMuchBefore days before which too much is lost; 0 when that is not asked
-   */
-  private record Way(
-      Balance balance, int permeant, int with, double tooMuchBefore, Verdict verdict) {
-
-    boolean known(PackEnds ends) {
-      return !Double.isNaN(ends.largest(with));
-    }
-
-    boolean keeps(PackEnds ends) {
-      return verdict.keeps(ends.largest(permeant)) && known(ends);
-    }
-
-    boolean fails(PackEnds ends) {
-      return verdict.fails(ends.least(permeant)) && known(ends);
-    }
-  }
 
   PackFinish(BarrierModel model, List<Permeant> permeants, Optional<LossBounds> loss) {
     Demand demand = model.demand();
@@ -55,6 +37,7 @@ final class PackFinish {
     this.water = permeants.indexOf(Permeant.WATER);
     this.loss = loss;
     this.ways = demand.canLimit().stream().map(m -> way(m, demand, permeants)).toArray(Way[]::new);
+    this.judgement = Judgement.of(ways, alcohol >= 0, demand.cap(), failsBefore);
   }
 
   private Way way(Mechanism mechanism, Demand demand, List<Permeant> permeants) {
@@ -66,76 +49,111 @@ final class PackFinish {
         permeant,
         mixed ? water : permeant,
         mixed ? demand.days() : 0,
+        mechanism.balance().allowance(),
         Verdict.of(mechanism.balance(), demand.cap(), certain));
   }
 
-  /** Lowers the days of a block to what its packs allow, and writes their blocks and losses. */
+  /** Writes the days of a block of packs, their blocks and losses. */
   void finish(Block block, PackEnds ends) {
     if (alcohol >= 0) {
-      block.apart(VOLATILE_LOSS);
+      Arrays.fill(block.low[VOLATILE_LOSS], 0, block.size, 0);
+      Arrays.fill(block.apart(VOLATILE_LOSS), 0, block.size, 100);
     }
-    for (int row = 0; row < block.size; row++) {
-      ends.read(row);
-      boolean fails = fails(ends);
-      if (!fails && open(ends)) {
-        ends.narrow(row);
+    int[] codes = new int[STRIP];
+    int[] open = new int[STRIP];
+    for (int from = 0; from < block.size; from += STRIP) {
+      int size = Math.min(STRIP, block.size - from);
+      judge(ends, from, size, codes);
+      int many = write(block, from, size, codes, open);
+      for (int i = 0; i < many; i++) {
+        ends.read(open[i]);
+        reckon(block, open[i], ends);
       }
-      for (Way way : ways) {
-        if (!way.keeps(ends)) {
-          live(block, row, way, ends);
+    }
+  }
+
+  /**
+   * What each way says of each pack. Conductances are compared without a division: area over
+   * resistance and edges are above a figure when the area is above the rest of it times resistance.
+   */
+  private void judge(PackEnds ends, int from, int size, int[] codes) {
+    Arrays.fill(codes, 0);
+    double faceM2 = ends.faceM2();
+    for (int w = 0; w < ways.length; w++) {
+      PackEnds.Columns own = ends.of(ways[w].permeant());
+      double keepsUpTo = ways[w].verdict().keepsUpTo() - own.leak();
+      double failsFrom = ways[w].verdict().failsFrom() - own.leak();
+      double[] edges = own.edges();
+      double[] low = own.low();
+      double[] high = own.high();
+      for (int i = 0; i < size; i++) {
+        double edge = edges[from + i];
+        double keeps = (keepsUpTo - edge) * low[from + i];
+        double fails = (failsFrom - edge) * high[from + i];
+        int open = faceM2 > keeps ? Judgement.OPEN : Judgement.UNKNOWN;
+        int said = faceM2 > fails ? Judgement.FAILS : open;
+        codes[i] |= (faceM2 <= keeps ? 0 : said) << 2 * w;
+      }
+      if (ends.follows(ways[w])) {
+        for (int i = 0; i < size; i++) {
+          codes[i] |= ends.unknown(ways[w], from + i) ? Judgement.UNKNOWN << 2 * w : 0;
         }
       }
-      if (alcohol >= 0) {
-        lose(block, row, fails, ends);
-      }
     }
   }
 
-  private boolean fails(PackEnds ends) {
-    for (Way way : ways) {
-      if (way.fails(ends)) {
-        return true;
-      }
+  /** Writes what is said of each pack; returns how many rows are open, and which. */
+  private int write(Block block, int from, int size, int[] codes, int[] open) {
+    double[] low = block.low[SHELF_LIFE];
+    double[] high = block.apart(SHELF_LIFE);
+    double[] fewest = judgement.fewest();
+    double[] most = judgement.most();
+    long[] blocked = judgement.blocked();
+    int[] close = judgement.open();
+    int many = 0;
+    for (int i = 0; i < size; i++) {
+      int code = codes[i];
+      low[from + i] = fewest[code];
+      high[from + i] = most[code];
+      block.blocked[from + i] = blocked[code];
+      open[many] = from + i;
+      many += close[code];
     }
-    return false;
+    return many;
   }
 
-  /** Whether narrower ends could change a figure; a loss they always can. */
-  private boolean open(PackEnds ends) {
+  private void reckon(Block block, int row, PackEnds ends) {
     for (Way way : ways) {
       if (!way.keeps(ends)) {
-        return true;
+        live(block, row, way, ends);
       }
     }
-    return alcohol >= 0;
+    if (alcohol >= 0) {
+      lose(block, row, ends);
+    }
   }
 
   private void live(Block block, int row, Way way, PackEnds ends) {
-    double waterLow = ends.least(way.with);
-    double waterHigh = ends.largest(way.with);
-    double latest = way.balance.atMost(ends.least(way.permeant), waterLow, waterHigh);
-    double soonest = way.balance.atLeast(ends.largest(way.permeant), waterLow, waterHigh);
+    double latest = way.atMost(ends);
+    double soonest = way.atLeast(ends);
     boolean fails = latest < failsBefore;
-    boolean loses = latest < way.tooMuchBefore;
+    boolean loses = latest < way.tooMuchBefore();
     block.high[SHELF_LIFE][row] = Math.min(block.high[SHELF_LIFE][row], latest);
     block.low[SHELF_LIFE][row] = Math.min(block.low[SHELF_LIFE][row], soonest);
     block.blocked[row] |= fails ? DOES_NOT_KEEP_BIT : 0;
     block.blocked[row] |= loses ? VOLATILE_LOSS_BIT : 0;
-    boolean undecided = !fails && soonest < failsBefore || !loses && soonest < way.tooMuchBefore;
+    boolean undecided = !fails && soonest < failsBefore || !loses && soonest < way.tooMuchBefore();
     block.undecided[row] |= constant && undecided;
   }
 
-  private void lose(Block block, int row, boolean fails, PackEnds ends) {
+  private void lose(Block block, int row, PackEnds ends) {
     double[] low = block.low[VOLATILE_LOSS];
     double[] high = block.high[VOLATILE_LOSS];
-    double own = ends.least(alcohol);
     if (loss.isEmpty()) {
       low[row] = Double.NaN;
       high[row] = Double.NaN;
-    } else if (fails) {
-      low[row] = loss.get().lowest(own) + 0 * ends.largest(water);
-      high[row] = loss.get().highest(own) + 0 * ends.largest(water);
     } else {
+      double own = ends.least(alcohol);
       loss.get().enclose(own, ends.least(water), ends.largest(water), low, high, row);
     }
   }

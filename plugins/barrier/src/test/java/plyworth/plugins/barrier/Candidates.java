@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import plyworth.shared.scoring.Block;
 import plyworth.shared.scoring.BoundsBlock;
 import plyworth.shared.scoring.Draw;
@@ -22,6 +24,7 @@ import plyworth.shared.structure.Layer;
 import plyworth.shared.structure.Option;
 import plyworth.shared.structure.Position;
 import plyworth.shared.structure.Structure;
+import plyworth.shared.study.Limit;
 import plyworth.shared.study.Study;
 
 /**
@@ -37,10 +40,34 @@ record Candidates(Scorer scorer, Layerwise layerwise, List<Structure> structures
   /** Number of candidates. */
   static final int COUNT = 1024;
 
+  private static final String OWN = "barrier/";
+
   private static final Path STUDIES = Path.of("../../studies");
 
   static Candidates of(String name) {
-    Study study = StudyFile.open(STUDIES.resolve(name + StudyFile.SUFFIX)).study();
+    return of(study(name));
+  }
+
+  /** The same, in a form for the criteria alone that a weighting or a limit of the study counts. */
+  static Candidates counted(String name) {
+    Study study = study(name);
+    Stream<String> weighed =
+        study.weightings().stream().flatMap(weighting -> weighting.weights().keySet().stream());
+    Stream<String> limited = study.limits().stream().map(Limit::criterion);
+    Set<String> counted =
+        Stream.concat(weighed, limited)
+            .filter(id -> id.startsWith(OWN))
+            .map(id -> id.substring(OWN.length()))
+            .collect(Collectors.toSet());
+    Candidates all = of(study);
+    return new Candidates(all.scorer, all.layerwise.only(counted), all.structures);
+  }
+
+  private static Study study(String name) {
+    return StudyFile.open(STUDIES.resolve(name + StudyFile.SUFFIX)).study();
+  }
+
+  private static Candidates of(Study study) {
     Scorer scorer = new BarrierPlugin().bind(context(study));
     SplittableRandom random = new SplittableRandom(1);
     List<Structure> structures = new ArrayList<>();
