@@ -6,6 +6,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import plyworth.shared.material.Material;
 import plyworth.shared.material.MaterialLibrary;
+import plyworth.shared.plant.BoughtWeb;
 import plyworth.shared.route.Process;
 import plyworth.shared.route.ProcessLibrary;
 import plyworth.shared.structure.Layer;
@@ -21,7 +22,9 @@ final class SelfContained {
     MaterialLibrary library = study.materialsAtHand();
     Map<String, Material> materials = new TreeMap<>();
     study.materials().forEach(m -> materials.put(m.id(), m));
-    layers(study).map(l -> library.require(l.material())).forEach(m -> materials.put(m.id(), m));
+    Stream.concat(layers(study).map(Layer::material), plantMaterials(study))
+        .map(library::require)
+        .forEach(m -> materials.put(m.id(), m));
     return new Study(
         study.title(),
         study.question(),
@@ -38,8 +41,22 @@ final class SelfContained {
         study.seed(),
         List.copyOf(materials.values()),
         processes(study),
+        study.plant(),
         study.decision(),
         study.notes());
+  }
+
+  private static Stream<String> plantMaterials(Study study) {
+    return study.plant().stream().flatMap(p -> p.webs().stream()).map(BoughtWeb::material);
+  }
+
+  private static Stream<String> plantProcesses(Study study) {
+    return study.plant().stream()
+        .flatMap(
+            p ->
+                Stream.concat(
+                    p.centres().stream().flatMap(c -> c.processes().stream()),
+                    p.webs().stream().map(BoughtWeb::process)));
   }
 
   /** Slitting ends every route. */
@@ -47,7 +64,11 @@ final class SelfContained {
     ProcessLibrary library = study.processesAtHand();
     Map<String, Process> processes = new TreeMap<>();
     study.processes().forEach(p -> processes.put(p.id(), p));
-    Stream.concat(layers(study).map(Layer::process), Stream.of(ProcessLibrary.SLITTING))
+    Stream.of(
+            layers(study).map(Layer::process),
+            plantProcesses(study),
+            Stream.of(ProcessLibrary.SLITTING))
+        .flatMap(ids -> ids)
         .filter(id -> !id.isEmpty())
         .map(library::require)
         .forEach(p -> processes.put(p.id(), p));

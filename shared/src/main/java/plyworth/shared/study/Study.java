@@ -4,10 +4,12 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import plyworth.shared.brief.Brief;
 import plyworth.shared.material.Material;
 import plyworth.shared.material.MaterialLibrary;
+import plyworth.shared.plant.Plant;
 import plyworth.shared.route.Process;
 import plyworth.shared.route.ProcessLibrary;
 import plyworth.shared.scoring.Measurement;
@@ -34,6 +36,7 @@ import plyworth.shared.structure.Structure;
  * @param seed what random draws of weights and inputs repeat with
  * @param materials materials the study carries; they stand in place of those of the library
  * @param processes processes the study carries; they stand in place of those of the library
+ * @param plant what the converter can make and buy; empty when nothing is said of it
  * @param decision what was decided
  * @param notes remarks; may be empty
  */
@@ -53,6 +56,7 @@ public record Study(
     int seed,
     List<Material> materials,
     List<Process> processes,
+    Optional<Plant> plant,
     Decision decision,
     String notes) {
 
@@ -90,6 +94,46 @@ public record Study(
     }
   }
 
+  /** A study that says nothing of a plant. */
+  public Study(
+      String title,
+      String question,
+      Brief brief,
+      List<Position> positions,
+      List<NeighbourRule> rules,
+      Structure baseline,
+      List<Measurement> measurements,
+      List<Weighting> weightings,
+      String weighting,
+      Map<String, ValueFunction> valueFunctions,
+      List<Limit> limits,
+      Map<String, Map<String, Double>> settings,
+      int seed,
+      List<Material> materials,
+      List<Process> processes,
+      Decision decision,
+      String notes) {
+    this(
+        title,
+        question,
+        brief,
+        positions,
+        rules,
+        baseline,
+        measurements,
+        weightings,
+        weighting,
+        valueFunctions,
+        limits,
+        settings,
+        seed,
+        materials,
+        processes,
+        Optional.empty(),
+        decision,
+        notes);
+  }
+
   private static void distinct(String what, List<String> names) {
     if (names.stream().distinct().count() < names.size()) {
       throw new IllegalArgumentException("a " + what + " stands twice: " + names);
@@ -116,12 +160,12 @@ public record Study(
     Map<String, Weighting> byName = new LinkedHashMap<>();
     weightings.forEach(w -> byName.put(w.name(), w));
     byName.put(changed.name(), changed);
-    return altered(brief, List.copyOf(byName.values()), changed.name(), settings);
+    return altered(brief, List.copyOf(byName.values()), changed.name(), settings, plant);
   }
 
   /** The same for another brief. */
   public Study with(Brief other) {
-    return altered(other, weightings, weighting, settings);
+    return altered(other, weightings, weighting, settings, plant);
   }
 
   /** The same with one parameter of a plugin set. */
@@ -130,11 +174,20 @@ public record Study(
     Map<String, Double> own = new TreeMap<>(changed.getOrDefault(plugin, Map.of()));
     own.put(parameter, value);
     changed.put(plugin, own);
-    return altered(brief, weightings, weighting, changed);
+    return altered(brief, weightings, weighting, changed, plant);
+  }
+
+  /** The same made in another plant. */
+  public Study with(Plant other) {
+    return altered(brief, weightings, weighting, settings, Optional.of(other));
   }
 
   private Study altered(
-      Brief asked, List<Weighting> weighings, String inUse, Map<String, Map<String, Double>> set) {
+      Brief asked,
+      List<Weighting> weighings,
+      String inUse,
+      Map<String, Map<String, Double>> set,
+      Optional<Plant> makers) {
     return new Study(
         title,
         question,
@@ -151,6 +204,7 @@ public record Study(
         seed,
         materials,
         processes,
+        makers,
         decision,
         notes);
   }

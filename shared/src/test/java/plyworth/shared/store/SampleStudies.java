@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
@@ -14,6 +15,7 @@ import plyworth.shared.scoring.Measurement;
 import plyworth.shared.scoring.RandomStructures;
 import plyworth.shared.scoring.SampleBriefs;
 import plyworth.shared.scoring.SampleClimates;
+import plyworth.shared.scoring.SamplePlants;
 import plyworth.shared.scoring.SampleStructures;
 import plyworth.shared.scoring.ValueFunction;
 import plyworth.shared.structure.Layer;
@@ -32,7 +34,9 @@ final class SampleStudies {
 
   private SampleStudies() {}
 
-  /** A stick of sugar with foil or metallised film, two weightings, a limit and a note. */
+  /**
+   * A stick of sugar with foil or metallised film, four weightings, a limit, a plant and a note.
+   */
   static Study sugar() {
     List<Structure> usual = SampleStructures.usual();
     return new Study(
@@ -71,6 +75,7 @@ final class SampleStudies {
         2026,
         List.of(),
         List.of(),
+        Optional.of(SamplePlants.mill()),
         new Decision(usual.get(1).toString(), "Good enough."),
         "Ask for a trial reel – “soon”.");
   }
@@ -117,6 +122,7 @@ final class SampleStudies {
         random.nextInt(),
         List.of(SampleStructures.library().require(SampleStructures.BARE_FILM)),
         List.of(),
+        random.nextBoolean() ? Optional.of(SamplePlants.mill()) : Optional.empty(),
         Decision.OPEN,
         "\"quoted\"\n\ttabbed \\ \u2028 µ");
   }

@@ -57,8 +57,25 @@ class StudyRefusalTest {
         "\"rule\": \"at-most\"|\"rule\": \"at-moust\"|not a form of rule|\"at-most\"",
         "\"spoilt_by\": \"moistening\"|\"spoilt_by\": \"drying\"|spoilt by moistening, not|other way",
         "\"spoilt_by\": \"moistening\"|\"spoilt_by\": \"damp\"|\"damp\" is not known|moistening",
-        "\"schema\": 5,|\"schema\": 6,|schema 6; this program reads 0 to 5|newer version",
-        "\"schema\": 5,||the key \"schema\" is missing|Add it"
+        "\"film-press\",|\"wide-press\",|two machines or services have the id \"wide-press\"|rename",
+        "[ \"flexo-water\" ]|[ \"flexo-watre\" ]|\"@flexo-watre\" is not known|\"flexo-water\"",
+        "[ \"flexo-water\" ]|[ \"coextruded\" ]|\"coextruded\" is no pass|under \"webs\"",
+        "[ \"flexo-water\" ]|[ ]|narrow-press runs no process|at least one",
+        "\"from\": 400, \"to\": 800|\"from\": 800, \"to\": 400|from 800.0 to 400.0 is none|lower end",
+        "\"from\": 400, \"to\": 800|\"from\": 400|\"to\" is missing|Add it",
+        "\"35 to 80 g/m2\"|\"35 - 80 g/m2\"|\"35 - 80 g/m2\" is neither an amount|120 g/m2",
+        "\"print_stations\": 6|\"print_stations\": -6|has -6 print stations|0 or more",
+        "\"days\": 12|\"days\": -12|a pass on gravure-house takes -12.0 days|0 or more",
+        "\"setup_EUR\": 600|\"set_up_EUR\": 600|\"setup_EUR\" is missing|\"set_up_EUR\" meant",
+        "\"setup_EUR\": 600|\"setup_EUR\": -600|a charge of -600.0 EUR|is none",
+        "\"material\": \"bopp-met\"|\"material\": \"bop-met\"|\"bop-met\" is not in the|\"bopp-met\"",
+        "\"minimum_order_kg\": 3000|\"minimum_order_kg\": -3000|minimum order of -3000.0|0 or more",
+        "\"minimum_order_kg\": 3000|\"minimum_order_m2\": 1, \"minimum_order_kg\": 3|given twice|not in both",
+        "\"process\": \"coextruded\"|\"process\": \"slitting\"|does not make a part|\"coextruded\"",
+        "\"lead_days\": 42|\"lead_days\": -42|lead time of aluminium-foil is -42.0|nothing when unknown",
+        "\"lead_days\": 42|\"lead_time\": 42|\"lead_time\" is not known here|lead_days",
+        "\"schema\": 6,|\"schema\": 7,|schema 7; this program reads 0 to 6|newer version",
+        "\"schema\": 6,||the key \"schema\" is missing|Add it"
       })
   void saysWhatIsWrongAndWhatWouldBeRight(
       String right, String wrong, String problem, String remedy) {

@@ -45,6 +45,7 @@ final class Altered {
         study.seed(),
         study.materials(),
         study.processes(),
+        study.plant(),
         study.decision(),
         study.notes());
   }
