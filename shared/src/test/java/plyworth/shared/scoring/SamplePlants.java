@@ -24,7 +24,7 @@ public final class SamplePlants {
         "Mill by the weir",
         List.of(
             centre("narrow-press", 800, List.of(), List.of(), 6, 1, "flexo-water"),
-            centre("film-press", 1300, amounts("12 to 60 um"), List.of(), 8, 2, "flexo-water"),
+            centre("film-press", 1300, amounts("12 to 40 um"), List.of(), 8, 2, "flexo-water"),
             centre("wide-press", 1300, amounts("35 to 80 g/m2"), List.of(), 8, 3, "flexo-water"),
             centre(
                 "extruder",
@@ -39,7 +39,7 @@ public final class SamplePlants {
             centre("slitter", 1300, List.of(), List.of(), 0, 1, "slitting"),
             service("gravure-house", "30 to 90 g/m2", 600, 55, 12, "gravure-solvent"),
             service("film-printer", "12 to 40 um", 900, 60, 14, "gravure-solvent"),
-            service("lacquerer", "6 to 60 um", 400, 40, 9, "lacquering", "wash-priming")),
+            service("lacquerer", "6 to 40 um", 400, 40, 9, "lacquering", "wash-priming")),
         List.of(
             web("kraft-paper", "40 to 70 g/m2", 2000, 21, true),
             web("clay-coated-paper", "45 g/m2", 3000, 28, true),

@@ -17,7 +17,7 @@ import plyworth.workbench.BrothStudy;
 class PluginsCommandTest {
 
   private static final String[] BUILT_IN = {
-    "barrier", "cost", "machinability", "print-method", "recyclability"
+    "barrier", "cost", "machinability", "print-method", "recyclability", "supply"
   };
 
   @TempDir Path folder;
@@ -54,7 +54,8 @@ class PluginsCommandTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"barrier", "cost", "machinability", "print-method", "recyclability"})
+  @ValueSource(
+      strings = {"barrier", "cost", "machinability", "print-method", "recyclability", "supply"})
   void aStudyThatUsesAMissingPluginSaysSoAndRunsWithoutItWhenTold(String missing)
       throws IOException {
     OwnPlugins.remove(plugins, missing);
