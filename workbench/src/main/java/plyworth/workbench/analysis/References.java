@@ -64,6 +64,7 @@ public final class References {
       references.criterion("limits[" + i + "].criterion", study.limits().get(i).criterion());
     }
     study.settings().forEach(references::settings);
+    references.plant(study);
     references.found.addAll(PropertyBounds.check(study.materials(), catalog));
     return List.copyOf(references.found);
   }
@@ -117,6 +118,19 @@ public final class References {
     catalog
         .find(pluginId)
         .ifPresent(plugin -> values.forEach((id, value) -> setting(plugin, id, value)));
+  }
+
+  /** A plant that nobody judges by would leave on offer what cannot be made. */
+  private void plant(Study study) {
+    boolean judged =
+        catalog.plugins().stream().anyMatch(p -> NotMakeable.judges(p.plugin()))
+            || !leftOut.isEmpty();
+    if (study.plant().isPresent() && !judged) {
+      add(
+          "plant",
+          "the study has a plant, and no plugin that is loaded judges by it",
+          "Put the plugin that does into " + catalog.folder() + ", or take the plant out.");
+    }
   }
 
   private void setting(LoadedPlugin plugin, String id, double value) {

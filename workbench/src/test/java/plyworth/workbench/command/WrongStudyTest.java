@@ -44,7 +44,7 @@ class WrongStudyTest {
         "lldpe 40 um|lldpe -40 um|line 79|positions[5].options[2]|greater than 0",
         "\"shelf_life_days\": 365|\"shelf_life_days\": NaN|line 21|at brief|Write null",
         "\"shelf_life_days\": 365|\"shelf_life_days\": 1e999|line 21|shelf_life_days|finite",
-        "\"schema\": 6|\"schema\": 7|line 2|at schema|newer version",
+        "\"schema\": 5|\"schema\": 7|line 2|at schema|newer version",
         "barrier/margin|barrier/margn|line 164|weights.barrier/margn|Did you mean \"margin\"?",
         "barrier/margin|barier/margin|line 164|weights.barier/margin|Did you mean \"barrier\"?",
         "barrier/margin|odour/taint|line 164|weights.odour/taint|--leave-out odour",

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import plyworth.shared.plant.BoughtWeb;
 import plyworth.shared.plant.WorkCentre;
@@ -84,8 +85,8 @@ final class PlanTables {
         Text.of("webs.basis"));
   }
 
-  /** Machines and services that run a process of the route and cannot take this job. */
-  static Table refusals(Plan plan) {
+  /** Machines and services that run a process of the route and cannot take this job, if any. */
+  static Optional<Table> refusals(Plan plan) {
     List<List<Object>> rows = new ArrayList<>();
     for (Plan.Job job : plan.jobs().values()) {
       Stream.of(job.runners().ruledOut(), job.snags())
@@ -93,11 +94,13 @@ final class PlanTables {
           .flatMap(entries -> entries.stream())
           .forEach(e -> rows.add(refusal(job, e.getKey(), e.getValue())));
     }
-    return new Table(
-        Text.of("refusals.title"),
-        columns("pass", "centre", "lacks"),
-        rows,
-        Text.of("refusals.basis"));
+    Table table =
+        new Table(
+            Text.of("refusals.title"),
+            columns("pass", "centre", "lacks"),
+            rows,
+            Text.of("refusals.basis"));
+    return rows.isEmpty() ? Optional.empty() : Optional.of(table);
   }
 
   private static List<Object> refusal(Plan.Job job, WorkCentre centre, List<Snag> snags) {

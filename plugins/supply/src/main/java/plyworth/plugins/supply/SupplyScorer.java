@@ -1,5 +1,6 @@
 package plyworth.plugins.supply;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -7,6 +8,7 @@ import java.util.Optional;
 import plyworth.shared.route.Process;
 import plyworth.shared.scoring.Assessment;
 import plyworth.shared.scoring.Explanation;
+import plyworth.shared.scoring.Explanation.Section;
 import plyworth.shared.scoring.Figure;
 import plyworth.shared.scoring.Layerwise;
 import plyworth.shared.scoring.Outcome;
@@ -84,14 +86,12 @@ record SupplyScorer(Floor floor) implements Scorer {
   @Override
   public Explanation explain(Structure structure, Map<Figure, Double> needed) {
     Plan plan = Plan.of(structure, floor);
-    return new Explanation(
-        List.of(
-            PlanTables.route(plan, floor),
-            PlanTables.leadTime(plan),
-            PlanTables.webs(plan),
-            PlanTables.refusals(plan),
-            new Explanation.Note(Text.of("caution.quotations"), Text.of("note.basis")),
-            new Explanation.Note(Text.of("caution.approval"), Text.of("note.basis"))));
+    List<Section> sections = new ArrayList<>();
+    sections.add(PlanTables.route(plan, floor));
+    sections.add(PlanTables.leadTime(plan));
+    sections.add(PlanTables.webs(plan));
+    PlanTables.refusals(plan).ifPresent(sections::add);
+    return new Explanation(sections);
   }
 
   @Override
