@@ -11,6 +11,7 @@ import plyworth.shared.route.Process;
 import plyworth.shared.route.ProcessLibrary;
 import plyworth.shared.structure.Layer;
 import plyworth.shared.structure.LayerNotation;
+import plyworth.shared.study.MaterialResult;
 import plyworth.shared.study.Study;
 
 /** Gives a study every material and process it uses, so that it opens elsewhere unchanged. */
@@ -19,31 +20,17 @@ final class SelfContained {
   private SelfContained() {}
 
   static Study of(Study study) {
-    MaterialLibrary library = study.materialsAtHand();
+    MaterialLibrary library = study.materialsBefore();
     Map<String, Material> materials = new TreeMap<>();
     study.materials().forEach(m -> materials.put(m.id(), m));
-    Stream.concat(layers(study).map(Layer::material), plantMaterials(study))
+    Stream.of(
+            layers(study).map(Layer::material),
+            plantMaterials(study),
+            study.results().materials().stream().map(MaterialResult::material))
+        .flatMap(ids -> ids)
         .map(library::require)
         .forEach(m -> materials.put(m.id(), m));
-    return new Study(
-        study.title(),
-        study.question(),
-        study.brief(),
-        study.positions(),
-        study.rules(),
-        study.baseline(),
-        study.measurements(),
-        study.weightings(),
-        study.weighting(),
-        study.valueFunctions(),
-        study.limits(),
-        study.settings(),
-        study.seed(),
-        List.copyOf(materials.values()),
-        processes(study),
-        study.plant(),
-        study.decision(),
-        study.notes());
+    return study.carrying(List.copyOf(materials.values()), processes(study));
   }
 
   private static Stream<String> plantMaterials(Study study) {
@@ -80,6 +67,8 @@ final class SelfContained {
     return Stream.of(
             study.positions().stream().flatMap(p -> p.options().stream()).map(o -> o.layers()),
             Stream.of(study.baseline().layers()),
+            study.results().candidates().stream().map(r -> r.structure().layers()),
+            study.remarks().stream().map(r -> r.structure().layers()),
             Stream.of(decided)
                 .filter(d -> !d.isBlank())
                 .map(d -> LayerNotation.readStructure(d).layers()))

@@ -14,12 +14,15 @@ import plyworth.shared.route.Process;
 import plyworth.shared.route.ProcessLibrary;
 import plyworth.shared.structure.NeighbourRules;
 import plyworth.shared.study.Decision;
+import plyworth.shared.study.Results;
 import plyworth.shared.study.Study;
 
 /** A whole study in the current schema. */
 final class StudyCodec {
 
   private static final String PLANT = "plant";
+  private static final String RESULTS = "results";
+  private static final String REMARKS = "remarks";
 
   private StudyCodec() {}
 
@@ -32,6 +35,7 @@ final class StudyCodec {
     MaterialLibrary library = MaterialLibrary.standard().with(materials);
     ProcessLibrary passes = ProcessLibrary.standard().with(processes);
     StructureReader reader = new StructureReader(library, passes);
+    ResultsCodec found = new ResultsCodec(library, reader);
     return new Study(
         fields.text("title"),
         fields.text("question", ""),
@@ -51,6 +55,8 @@ final class StudyCodec {
         fields.has(PLANT)
             ? Optional.of(fields.object(PLANT, new PlantCodec(library, passes)::read))
             : Optional.empty(),
+        fields.has(RESULTS) ? fields.object(RESULTS, found::read) : Results.NONE,
+        fields.has(REMARKS) ? fields.objects(REMARKS, found::remark) : List.of(),
         fields.has("decision")
             ? fields.object("decision", f -> decision(f, reader))
             : Decision.OPEN,
@@ -110,6 +116,12 @@ final class StudyCodec {
             .put("settings", study.settings(), PreferenceCodec::write)
             .put("seed", study.seed());
     study.plant().ifPresent(plant -> entries.put(PLANT, PlantCodec.write(plant)));
+    if (!study.results().equals(Results.NONE)) {
+      entries.put(RESULTS, ResultsCodec.write(study.results()));
+    }
+    if (!study.remarks().isEmpty()) {
+      entries.put(REMARKS, study.remarks(), ResultsCodec::write);
+    }
     return entries
         .put("materials", study.materials(), MaterialCodec::write)
         .put("processes", study.processes(), ProcessCodec::write)

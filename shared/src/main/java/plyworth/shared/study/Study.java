@@ -37,6 +37,8 @@ import plyworth.shared.structure.Structure;
  * @param materials materials the study carries; they stand in place of those of the library
  * @param processes processes the study carries; they stand in place of those of the library
  * @param plant what the converter can make and buy; empty when nothing is said of it
+ * @param results what laboratories and trials found since
+ * @param remarks what was said of candidates
  * @param decision what was decided
  * @param notes remarks; may be empty
  */
@@ -57,6 +59,8 @@ public record Study(
     List<Material> materials,
     List<Process> processes,
     Optional<Plant> plant,
+    Results results,
+    List<Remark> remarks,
     Decision decision,
     String notes) {
 
@@ -82,6 +86,7 @@ public record Study(
     settings = Collections.unmodifiableMap(copied);
     materials = List.copyOf(materials);
     processes = List.copyOf(processes);
+    remarks = List.copyOf(remarks);
     if (positions.isEmpty()) {
       throw new IllegalArgumentException("the study has no position");
     }
@@ -94,7 +99,7 @@ public record Study(
     }
   }
 
-  /** A study that says nothing of a plant. */
+  /** A study that says nothing of a plant, of results or remarks. */
   public Study(
       String title,
       String question,
@@ -130,6 +135,8 @@ public record Study(
         materials,
         processes,
         Optional.empty(),
+        Results.NONE,
+        List.of(),
         decision,
         notes);
   }
@@ -145,8 +152,13 @@ public record Study(
     return weightings.stream().filter(w -> w.name().equals(weighting)).findFirst().orElseThrow();
   }
 
-  /** The library with the study's own materials on top. */
+  /** The library with the study's own materials on top, corrected by what was measured. */
   public MaterialLibrary materialsAtHand() {
+    return results.correct(materialsBefore());
+  }
+
+  /** The same before anything was measured. */
+  public MaterialLibrary materialsBefore() {
     return MaterialLibrary.standard().with(materials);
   }
 
@@ -160,12 +172,17 @@ public record Study(
     Map<String, Weighting> byName = new LinkedHashMap<>();
     weightings.forEach(w -> byName.put(w.name(), w));
     byName.put(changed.name(), changed);
-    return altered(brief, List.copyOf(byName.values()), changed.name(), settings, plant);
+    Altered altered = new Altered(this);
+    altered.weightings = List.copyOf(byName.values());
+    altered.weighting = changed.name();
+    return altered.study();
   }
 
   /** The same for another brief. */
   public Study with(Brief other) {
-    return altered(other, weightings, weighting, settings, plant);
+    Altered altered = new Altered(this);
+    altered.brief = other;
+    return altered.study();
   }
 
   /** The same with one parameter of a plugin set. */
@@ -174,38 +191,89 @@ public record Study(
     Map<String, Double> own = new TreeMap<>(changed.getOrDefault(plugin, Map.of()));
     own.put(parameter, value);
     changed.put(plugin, own);
-    return altered(brief, weightings, weighting, changed, plant);
+    Altered altered = new Altered(this);
+    altered.settings = changed;
+    return altered.study();
   }
 
   /** The same made in another plant. */
   public Study with(Plant other) {
-    return altered(brief, weightings, weighting, settings, Optional.of(other));
+    Altered altered = new Altered(this);
+    altered.plant = Optional.of(other);
+    return altered.study();
   }
 
-  private Study altered(
-      Brief asked,
-      List<Weighting> weighings,
-      String inUse,
-      Map<String, Map<String, Double>> set,
-      Optional<Plant> makers) {
-    return new Study(
-        title,
-        question,
-        asked,
-        positions,
-        rules,
-        baseline,
-        measurements,
-        weighings,
-        inUse,
-        valueFunctions,
-        limits,
-        set,
-        seed,
-        materials,
-        processes,
-        makers,
-        decision,
-        notes);
+  /** The same after other results. */
+  public Study with(Results other) {
+    Altered altered = new Altered(this);
+    altered.results = other;
+    return altered.study();
+  }
+
+  /** The same with other remarks. */
+  public Study withRemarks(List<Remark> other) {
+    Altered altered = new Altered(this);
+    altered.remarks = other;
+    return altered.study();
+  }
+
+  /** The same carrying these materials and processes. */
+  public Study carrying(List<Material> carried, List<Process> passes) {
+    Altered altered = new Altered(this);
+    altered.materials = carried;
+    altered.processes = passes;
+    return altered.study();
+  }
+
+  /** A study in the making, so that a change names only what changes. */
+  private static final class Altered {
+
+    private final Study before;
+    private Brief brief;
+    private List<Weighting> weightings;
+    private String weighting;
+    private Map<String, Map<String, Double>> settings;
+    private List<Material> materials;
+    private List<Process> processes;
+    private Optional<Plant> plant;
+    private Results results;
+    private List<Remark> remarks;
+
+    Altered(Study before) {
+      this.before = before;
+      brief = before.brief;
+      weightings = before.weightings;
+      weighting = before.weighting;
+      settings = before.settings;
+      materials = before.materials;
+      processes = before.processes;
+      plant = before.plant;
+      results = before.results;
+      remarks = before.remarks;
+    }
+
+    Study study() {
+      return new Study(
+          before.title,
+          before.question,
+          brief,
+          before.positions,
+          before.rules,
+          before.baseline,
+          before.measurements,
+          weightings,
+          weighting,
+          before.valueFunctions,
+          before.limits,
+          settings,
+          before.seed,
+          materials,
+          processes,
+          plant,
+          results,
+          remarks,
+          before.decision,
+          before.notes);
+    }
   }
 }
