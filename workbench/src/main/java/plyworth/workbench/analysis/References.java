@@ -53,6 +53,10 @@ public final class References {
     for (int i = 0; i < study.measurements().size(); i++) {
       references.measurement("measurements[" + i + "]", study.measurements().get(i));
     }
+    for (int i = 0; i < study.results().candidates().size(); i++) {
+      references.measurement(
+          "results.measured_candidates[" + i + "]", study.results().candidates().get(i).reading());
+    }
     for (int i = 0; i < study.weightings().size(); i++) {
       references.weighting("weightings[" + i + "].", study.weightings().get(i).by());
     }
@@ -65,7 +69,7 @@ public final class References {
     }
     study.settings().forEach(references::settings);
     references.plant(study);
-    references.found.addAll(PropertyBounds.check(study.materials(), catalog));
+    references.found.addAll(PropertyBounds.check(study, catalog));
     return List.copyOf(references.found);
   }
 

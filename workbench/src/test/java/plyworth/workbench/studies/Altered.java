@@ -46,6 +46,8 @@ final class Altered {
         study.materials(),
         study.processes(),
         study.plant(),
+        study.results(),
+        study.remarks(),
         study.decision(),
         study.notes());
   }
