@@ -29,6 +29,7 @@ class HouseRulesTest {
               "structure",
               "brief",
               "route",
+              "plant",
               "scoring",
               "study",
               "store")
@@ -80,7 +81,8 @@ class HouseRulesTest {
     "plyworth.plugins.cost, 10",
     "plyworth.plugins.recyclability, 10",
     "plyworth.plugins.printmethod, 10",
-    "plyworth.plugins.machinability, 10"
+    "plyworth.plugins.machinability, 10",
+    "plyworth.plugins.supply, 10"
   })
   void everyModuleIsSeen(String module, int fewest) {
     assertThat(CLASSES.stream().filter(c -> c.getPackageName().startsWith(module)))
@@ -152,7 +154,15 @@ class HouseRulesTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"barrier", "cost", "recyclability", "printmethod", "machinability", "footprint"})
+      strings = {
+        "barrier",
+        "cost",
+        "recyclability",
+        "printmethod",
+        "machinability",
+        "supply",
+        "footprint"
+      })
   void aPluginKnowsSharedAloneAndTheLibrariesItBrings(String plugin) {
     check(
         classes()

@@ -2,12 +2,14 @@ package plyworth.shared.scoring;
 
 import java.util.Collections;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import plyworth.shared.brief.Brief;
 import plyworth.shared.material.Material;
 import plyworth.shared.material.MaterialLibrary;
+import plyworth.shared.plant.Plant;
 import plyworth.shared.quantity.Range;
 import plyworth.shared.route.LayerKinds;
 import plyworth.shared.route.Process;
@@ -25,6 +27,7 @@ import plyworth.shared.structure.Layer;
  *     a parameter of its own and says so
  * @param draw which figure stands for each uncertain input
  * @param today today's pack and what was measured on it, to correct a prediction by
+ * @param plant what the converter can make and buy; empty when nothing is said of it
  */
 public record ScoringContext(
     Brief brief,
@@ -33,12 +36,25 @@ public record ScoringContext(
     Map<String, Double> parameters,
     Set<Figure> available,
     Draw draw,
-    Today today) {
+    Today today,
+    Optional<Plant> plant) {
 
   /** Copies the map and the set. */
   public ScoringContext {
     parameters = Collections.unmodifiableMap(new TreeMap<>(parameters));
     available = Collections.unmodifiableSet(new TreeSet<>(available));
+  }
+
+  /** A context in which nothing is said of a plant. */
+  public ScoringContext(
+      Brief brief,
+      MaterialLibrary materials,
+      ProcessLibrary processes,
+      Map<String, Double> parameters,
+      Set<Figure> available,
+      Draw draw,
+      Today today) {
+    this(brief, materials, processes, parameters, available, draw, today, Optional.empty());
   }
 
   /** A context in which nothing is known of today's pack. */
@@ -54,19 +70,27 @@ public record ScoringContext(
 
   /** The same for another brief. */
   public ScoringContext with(Brief other) {
-    return new ScoringContext(other, materials, processes, parameters, available, draw, today);
+    return new ScoringContext(
+        other, materials, processes, parameters, available, draw, today, plant);
   }
 
   /** The same with another draw. */
   public ScoringContext with(Draw other) {
-    return new ScoringContext(brief, materials, processes, parameters, available, other, today);
+    return new ScoringContext(
+        brief, materials, processes, parameters, available, other, today, plant);
   }
 
   /** The same with another value of one parameter. */
   public ScoringContext with(String parameter, double value) {
     Map<String, Double> changed = new TreeMap<>(parameters);
     changed.put(parameter, value);
-    return new ScoringContext(brief, materials, processes, changed, available, draw, today);
+    return new ScoringContext(brief, materials, processes, changed, available, draw, today, plant);
+  }
+
+  /** The same in a plant. */
+  public ScoringContext in(Plant other) {
+    return new ScoringContext(
+        brief, materials, processes, parameters, available, draw, today, Optional.of(other));
   }
 
   /** The value of a parameter. */

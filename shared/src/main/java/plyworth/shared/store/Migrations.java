@@ -23,7 +23,8 @@ final class Migrations {
           Migrations::shipThePack,
           Migrations::seedTheDraws,
           Migrations::stateWeightsByNumbers,
-          Migrations::sayWhichWayItSpoils);
+          Migrations::sayWhichWayItSpoils,
+          Migrations::sayNothingOfAPlant);
 
   /** The schema that is written. */
   static final int CURRENT = STEPS.size();
@@ -101,6 +102,11 @@ final class Migrations {
     Json said = new Json.Text(moisture.place(), Choice.plain(way));
     Json.Obj lifted = with(product, "moisture", with(moisture, "spoilt_by", said));
     return with(study, "brief", with(brief, "product", lifted));
+  }
+
+  /** Schema 5 knew no plant, and none is needed. */
+  private static Json.Obj sayNothingOfAPlant(Json.Obj study) {
+    return study;
   }
 
   private static Json.Obj object(Json.Obj within, String key) {

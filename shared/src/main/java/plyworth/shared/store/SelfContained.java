@@ -6,10 +6,12 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import plyworth.shared.material.Material;
 import plyworth.shared.material.MaterialLibrary;
+import plyworth.shared.plant.BoughtWeb;
 import plyworth.shared.route.Process;
 import plyworth.shared.route.ProcessLibrary;
 import plyworth.shared.structure.Layer;
 import plyworth.shared.structure.LayerNotation;
+import plyworth.shared.study.MaterialResult;
 import plyworth.shared.study.Study;
 
 /** Gives a study every material and process it uses, so that it opens elsewhere unchanged. */
@@ -18,28 +20,30 @@ final class SelfContained {
   private SelfContained() {}
 
   static Study of(Study study) {
-    MaterialLibrary library = study.materialsAtHand();
+    MaterialLibrary library = study.materialsBefore();
     Map<String, Material> materials = new TreeMap<>();
     study.materials().forEach(m -> materials.put(m.id(), m));
-    layers(study).map(l -> library.require(l.material())).forEach(m -> materials.put(m.id(), m));
-    return new Study(
-        study.title(),
-        study.question(),
-        study.brief(),
-        study.positions(),
-        study.rules(),
-        study.baseline(),
-        study.measurements(),
-        study.weightings(),
-        study.weighting(),
-        study.valueFunctions(),
-        study.limits(),
-        study.settings(),
-        study.seed(),
-        List.copyOf(materials.values()),
-        processes(study),
-        study.decision(),
-        study.notes());
+    Stream.of(
+            layers(study).map(Layer::material),
+            plantMaterials(study),
+            study.results().materials().stream().map(MaterialResult::material))
+        .flatMap(ids -> ids)
+        .map(library::require)
+        .forEach(m -> materials.put(m.id(), m));
+    return study.carrying(List.copyOf(materials.values()), processes(study));
+  }
+
+  private static Stream<String> plantMaterials(Study study) {
+    return study.plant().stream().flatMap(p -> p.webs().stream()).map(BoughtWeb::material);
+  }
+
+  private static Stream<String> plantProcesses(Study study) {
+    return study.plant().stream()
+        .flatMap(
+            p ->
+                Stream.concat(
+                    p.centres().stream().flatMap(c -> c.processes().stream()),
+                    p.webs().stream().map(BoughtWeb::process)));
   }
 
   /** Slitting ends every route. */
@@ -47,7 +51,11 @@ final class SelfContained {
     ProcessLibrary library = study.processesAtHand();
     Map<String, Process> processes = new TreeMap<>();
     study.processes().forEach(p -> processes.put(p.id(), p));
-    Stream.concat(layers(study).map(Layer::process), Stream.of(ProcessLibrary.SLITTING))
+    Stream.of(
+            layers(study).map(Layer::process),
+            plantProcesses(study),
+            Stream.of(ProcessLibrary.SLITTING))
+        .flatMap(ids -> ids)
         .filter(id -> !id.isEmpty())
         .map(library::require)
         .forEach(p -> processes.put(p.id(), p));
@@ -59,6 +67,8 @@ final class SelfContained {
     return Stream.of(
             study.positions().stream().flatMap(p -> p.options().stream()).map(o -> o.layers()),
             Stream.of(study.baseline().layers()),
+            study.results().candidates().stream().map(r -> r.structure().layers()),
+            study.remarks().stream().map(r -> r.structure().layers()),
             Stream.of(decided)
                 .filter(d -> !d.isBlank())
                 .map(d -> LayerNotation.readStructure(d).layers()))

@@ -2,6 +2,7 @@ package plyworth.shared.store;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import plyworth.shared.data.DataException;
 import plyworth.shared.data.Fields;
@@ -13,10 +14,15 @@ import plyworth.shared.route.Process;
 import plyworth.shared.route.ProcessLibrary;
 import plyworth.shared.structure.NeighbourRules;
 import plyworth.shared.study.Decision;
+import plyworth.shared.study.Results;
 import plyworth.shared.study.Study;
 
 /** A whole study in the current schema. */
 final class StudyCodec {
+
+  private static final String PLANT = "plant";
+  private static final String RESULTS = "results";
+  private static final String REMARKS = "remarks";
 
   private StudyCodec() {}
 
@@ -26,9 +32,10 @@ final class StudyCodec {
     distinct(fields, "materials", materials.stream().map(Material::id).toList());
     List<Process> processes = fields.objects("processes", ProcessCodec::read);
     distinct(fields, "processes", processes.stream().map(Process::id).toList());
-    StructureReader reader =
-        new StructureReader(
-            MaterialLibrary.standard().with(materials), ProcessLibrary.standard().with(processes));
+    MaterialLibrary library = MaterialLibrary.standard().with(materials);
+    ProcessLibrary passes = ProcessLibrary.standard().with(processes);
+    StructureReader reader = new StructureReader(library, passes);
+    ResultsCodec found = new ResultsCodec(library, reader);
     return new Study(
         fields.text("title"),
         fields.text("question", ""),
@@ -45,6 +52,11 @@ final class StudyCodec {
         fields.has("seed") ? fields.whole("seed") : Study.STANDARD_SEED,
         materials,
         processes,
+        fields.has(PLANT)
+            ? Optional.of(fields.object(PLANT, new PlantCodec(library, passes)::read))
+            : Optional.empty(),
+        fields.has(RESULTS) ? fields.object(RESULTS, found::read) : Results.NONE,
+        fields.has(REMARKS) ? fields.objects(REMARKS, found::remark) : List.of(),
         fields.has("decision")
             ? fields.object("decision", f -> decision(f, reader))
             : Decision.OPEN,
@@ -87,21 +99,30 @@ final class StudyCodec {
   }
 
   static Json write(Study study) {
-    return new Entries()
-        .put(Migrations.KEY, Migrations.CURRENT)
-        .put("title", study.title())
-        .put("question", study.question())
-        .put("brief", BriefCodec.write(study.brief()))
-        .put("positions", study.positions(), StructureReader::write)
-        .put("rules", study.rules(), NeighbourRules::write)
-        .put("baseline", study.baseline().toString())
-        .put("measurements", study.measurements(), MeasurementCodec::write)
-        .put("weightings", study.weightings(), PreferenceCodec::write)
-        .put("weighting", study.weighting())
-        .put("value_functions", study.valueFunctions(), PreferenceCodec::write)
-        .put("limits", study.limits(), PreferenceCodec::write)
-        .put("settings", study.settings(), PreferenceCodec::write)
-        .put("seed", study.seed())
+    Entries entries =
+        new Entries()
+            .put(Migrations.KEY, Migrations.CURRENT)
+            .put("title", study.title())
+            .put("question", study.question())
+            .put("brief", BriefCodec.write(study.brief()))
+            .put("positions", study.positions(), StructureReader::write)
+            .put("rules", study.rules(), NeighbourRules::write)
+            .put("baseline", study.baseline().toString())
+            .put("measurements", study.measurements(), MeasurementCodec::write)
+            .put("weightings", study.weightings(), PreferenceCodec::write)
+            .put("weighting", study.weighting())
+            .put("value_functions", study.valueFunctions(), PreferenceCodec::write)
+            .put("limits", study.limits(), PreferenceCodec::write)
+            .put("settings", study.settings(), PreferenceCodec::write)
+            .put("seed", study.seed());
+    study.plant().ifPresent(plant -> entries.put(PLANT, PlantCodec.write(plant)));
+    if (!study.results().equals(Results.NONE)) {
+      entries.put(RESULTS, ResultsCodec.write(study.results()));
+    }
+    if (!study.remarks().isEmpty()) {
+      entries.put(REMARKS, study.remarks(), ResultsCodec::write);
+    }
+    return entries
         .put("materials", study.materials(), MaterialCodec::write)
         .put("processes", study.processes(), ProcessCodec::write)
         .put("decision", write(study.decision()))

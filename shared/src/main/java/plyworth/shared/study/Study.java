@@ -4,10 +4,12 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import plyworth.shared.brief.Brief;
 import plyworth.shared.material.Material;
 import plyworth.shared.material.MaterialLibrary;
+import plyworth.shared.plant.Plant;
 import plyworth.shared.route.Process;
 import plyworth.shared.route.ProcessLibrary;
 import plyworth.shared.scoring.Measurement;
@@ -34,6 +36,9 @@ import plyworth.shared.structure.Structure;
  * @param seed what random draws of weights and inputs repeat with
  * @param materials materials the study carries; they stand in place of those of the library
  * @param processes processes the study carries; they stand in place of those of the library
+ * @param plant what the converter can make and buy; empty when nothing is said of it
+ * @param results what laboratories and trials found since
+ * @param remarks what was said of candidates
  * @param decision what was decided
  * @param notes remarks; may be empty
  */
@@ -53,6 +58,9 @@ public record Study(
     int seed,
     List<Material> materials,
     List<Process> processes,
+    Optional<Plant> plant,
+    Results results,
+    List<Remark> remarks,
     Decision decision,
     String notes) {
 
@@ -78,6 +86,7 @@ public record Study(
     settings = Collections.unmodifiableMap(copied);
     materials = List.copyOf(materials);
     processes = List.copyOf(processes);
+    remarks = List.copyOf(remarks);
     if (positions.isEmpty()) {
       throw new IllegalArgumentException("the study has no position");
     }
@@ -88,6 +97,48 @@ public record Study(
       throw new IllegalArgumentException(
           "the weighting in use, \"" + wanted + "\", is not among the weightings");
     }
+  }
+
+  /** A study that says nothing of a plant, of results or remarks. */
+  public Study(
+      String title,
+      String question,
+      Brief brief,
+      List<Position> positions,
+      List<NeighbourRule> rules,
+      Structure baseline,
+      List<Measurement> measurements,
+      List<Weighting> weightings,
+      String weighting,
+      Map<String, ValueFunction> valueFunctions,
+      List<Limit> limits,
+      Map<String, Map<String, Double>> settings,
+      int seed,
+      List<Material> materials,
+      List<Process> processes,
+      Decision decision,
+      String notes) {
+    this(
+        title,
+        question,
+        brief,
+        positions,
+        rules,
+        baseline,
+        measurements,
+        weightings,
+        weighting,
+        valueFunctions,
+        limits,
+        settings,
+        seed,
+        materials,
+        processes,
+        Optional.empty(),
+        Results.NONE,
+        List.of(),
+        decision,
+        notes);
   }
 
   private static void distinct(String what, List<String> names) {
@@ -101,8 +152,13 @@ public record Study(
     return weightings.stream().filter(w -> w.name().equals(weighting)).findFirst().orElseThrow();
   }
 
-  /** The library with the study's own materials on top. */
+  /** The library with the study's own materials on top, corrected by what was measured. */
   public MaterialLibrary materialsAtHand() {
+    return results.correct(materialsBefore());
+  }
+
+  /** The same before anything was measured. */
+  public MaterialLibrary materialsBefore() {
     return MaterialLibrary.standard().with(materials);
   }
 
@@ -116,12 +172,17 @@ public record Study(
     Map<String, Weighting> byName = new LinkedHashMap<>();
     weightings.forEach(w -> byName.put(w.name(), w));
     byName.put(changed.name(), changed);
-    return altered(brief, List.copyOf(byName.values()), changed.name(), settings);
+    Altered altered = new Altered(this);
+    altered.weightings = List.copyOf(byName.values());
+    altered.weighting = changed.name();
+    return altered.study();
   }
 
   /** The same for another brief. */
   public Study with(Brief other) {
-    return altered(other, weightings, weighting, settings);
+    Altered altered = new Altered(this);
+    altered.brief = other;
+    return altered.study();
   }
 
   /** The same with one parameter of a plugin set. */
@@ -130,28 +191,89 @@ public record Study(
     Map<String, Double> own = new TreeMap<>(changed.getOrDefault(plugin, Map.of()));
     own.put(parameter, value);
     changed.put(plugin, own);
-    return altered(brief, weightings, weighting, changed);
+    Altered altered = new Altered(this);
+    altered.settings = changed;
+    return altered.study();
   }
 
-  private Study altered(
-      Brief asked, List<Weighting> weighings, String inUse, Map<String, Map<String, Double>> set) {
-    return new Study(
-        title,
-        question,
-        asked,
-        positions,
-        rules,
-        baseline,
-        measurements,
-        weighings,
-        inUse,
-        valueFunctions,
-        limits,
-        set,
-        seed,
-        materials,
-        processes,
-        decision,
-        notes);
+  /** The same made in another plant. */
+  public Study with(Plant other) {
+    Altered altered = new Altered(this);
+    altered.plant = Optional.of(other);
+    return altered.study();
+  }
+
+  /** The same after other results. */
+  public Study with(Results other) {
+    Altered altered = new Altered(this);
+    altered.results = other;
+    return altered.study();
+  }
+
+  /** The same with other remarks. */
+  public Study withRemarks(List<Remark> other) {
+    Altered altered = new Altered(this);
+    altered.remarks = other;
+    return altered.study();
+  }
+
+  /** The same carrying these materials and processes. */
+  public Study carrying(List<Material> carried, List<Process> passes) {
+    Altered altered = new Altered(this);
+    altered.materials = carried;
+    altered.processes = passes;
+    return altered.study();
+  }
+
+  /** A study in the making, so that a change names only what changes. */
+  private static final class Altered {
+
+    private final Study before;
+    private Brief brief;
+    private List<Weighting> weightings;
+    private String weighting;
+    private Map<String, Map<String, Double>> settings;
+    private List<Material> materials;
+    private List<Process> processes;
+    private Optional<Plant> plant;
+    private Results results;
+    private List<Remark> remarks;
+
+    Altered(Study before) {
+      this.before = before;
+      brief = before.brief;
+      weightings = before.weightings;
+      weighting = before.weighting;
+      settings = before.settings;
+      materials = before.materials;
+      processes = before.processes;
+      plant = before.plant;
+      results = before.results;
+      remarks = before.remarks;
+    }
+
+    Study study() {
+      return new Study(
+          before.title,
+          before.question,
+          brief,
+          before.positions,
+          before.rules,
+          before.baseline,
+          before.measurements,
+          weightings,
+          weighting,
+          before.valueFunctions,
+          before.limits,
+          settings,
+          before.seed,
+          materials,
+          processes,
+          plant,
+          results,
+          remarks,
+          before.decision,
+          before.notes);
+    }
   }
 }

@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import plyworth.shared.brief.Brief;
+import plyworth.shared.plant.Plant;
 import plyworth.shared.structure.Structure;
 
 /**
@@ -34,13 +36,18 @@ public abstract class PluginConformance {
     return Today.UNKNOWN;
   }
 
+  /** The plant it is tried in; empty for none. */
+  protected Optional<Plant> plant() {
+    return Optional.empty();
+  }
+
   /** Parameters set by the user, by id; the others stand at their standard. */
   protected Map<String, Double> settings() {
     return Map.of();
   }
 
   private List<Trial> trials() {
-    return Trial.of(plugin(), briefs(), today(), settings());
+    return Trial.of(plugin(), briefs(), today(), plant(), settings());
   }
 
   private List<Trial> layerwiseTrials() {

@@ -20,7 +20,7 @@ final class Signatures {
 
   /** The rooms whose words a plugin speaks. */
   private static final List<String> PACKAGES =
-      List.of("quantity", "material", "structure", "brief", "route", "scoring");
+      List.of("quantity", "material", "structure", "brief", "route", "plant", "scoring");
 
   private final SortedSet<String> lines = new TreeSet<>();
 

@@ -5,9 +5,11 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import plyworth.shared.brief.Brief;
+import plyworth.shared.plant.Plant;
 import plyworth.shared.route.ProcessLibrary;
 import plyworth.shared.structure.Structure;
 
@@ -32,15 +34,19 @@ record Trial(
 
   /** Every brief, with nothing known of today's pack and nothing set. */
   static List<Trial> of(ScoringPlugin plugin, List<Brief> briefs) {
-    return of(plugin, briefs, Today.UNKNOWN, Map.of());
+    return of(plugin, briefs, Today.UNKNOWN, Optional.empty(), Map.of());
   }
 
   /** Every brief: needed figures at hand, absent, unknown, and at hand under a random draw. */
   static List<Trial> of(
-      ScoringPlugin plugin, List<Brief> briefs, Today today, Map<String, Double> settings) {
+      ScoringPlugin plugin,
+      List<Brief> briefs,
+      Today today,
+      Optional<Plant> plant,
+      Map<String, Double> settings) {
     List<Trial> trials = new ArrayList<>();
     for (Brief brief : briefs) {
-      ScoringContext atHand = context(plugin, brief, today, settings);
+      ScoringContext atHand = context(plugin, brief, today, plant, settings);
       trials.add(bind("figures at hand", plugin, atHand, known(plugin)));
       trials.add(bind("figures absent", plugin, without(atHand), Map.of()));
       trials.add(bind("figures unknown", plugin, atHand, unknown(plugin)));
@@ -85,7 +91,11 @@ record Trial(
   }
 
   private static ScoringContext context(
-      ScoringPlugin plugin, Brief brief, Today today, Map<String, Double> settings) {
+      ScoringPlugin plugin,
+      Brief brief,
+      Today today,
+      Optional<Plant> plant,
+      Map<String, Double> settings) {
     Map<String, Double> parameters = new TreeMap<>();
     plugin.parameters().forEach(p -> parameters.put(p.id(), p.standard()));
     parameters.putAll(settings);
@@ -98,7 +108,8 @@ record Trial(
         parameters,
         available,
         Draw.TYPICAL,
-        today);
+        today,
+        plant);
   }
 
   private static ScoringContext without(ScoringContext context) {
@@ -109,7 +120,8 @@ record Trial(
         context.parameters(),
         Set.of(),
         context.draw(),
-        context.today());
+        context.today(),
+        context.plant());
   }
 
   private static Map<Figure, Double> known(ScoringPlugin plugin) {

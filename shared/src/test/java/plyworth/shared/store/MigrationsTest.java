@@ -31,6 +31,9 @@ class MigrationsTest {
   private static final String SCHEMA_4 =
       Resources.text(MigrationsTest.class, "schema-4.study.json");
 
+  private static final String SCHEMA_5 =
+      Resources.text(MigrationsTest.class, "schema-5.study.json");
+
   @Test
   void schema0GetsOneWeightingNamedGeneral() {
     Study study = StudyFile.read(SCHEMA_0, "schema-0.study.json");
@@ -77,6 +80,15 @@ class MigrationsTest {
     assertThat(StudyFile.read(wet, "wet").brief().product().moisture().orElseThrow().spoiltBy())
         .as("crystals that dissolve are never spoilt by drying")
         .isEqualTo(MoistureLimit.Way.MOISTENING);
+  }
+
+  @Test
+  void schema5SaysNothingOfAPlant() {
+    Study study = StudyFile.read(SCHEMA_5, "schema-5.study.json");
+    assertThat(study.plant()).isEmpty();
+    assertThat(study.brief().product().moisture().orElseThrow().spoiltBy())
+        .isEqualTo(MoistureLimit.Way.DRYING);
+    assertThat(StudyFile.write(study)).doesNotContain("\"plant\"");
   }
 
   @Test

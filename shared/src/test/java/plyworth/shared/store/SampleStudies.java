@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
@@ -14,6 +15,7 @@ import plyworth.shared.scoring.Measurement;
 import plyworth.shared.scoring.RandomStructures;
 import plyworth.shared.scoring.SampleBriefs;
 import plyworth.shared.scoring.SampleClimates;
+import plyworth.shared.scoring.SamplePlants;
 import plyworth.shared.scoring.SampleStructures;
 import plyworth.shared.scoring.ValueFunction;
 import plyworth.shared.structure.Layer;
@@ -21,8 +23,12 @@ import plyworth.shared.structure.NeighbourRules;
 import plyworth.shared.structure.Option;
 import plyworth.shared.structure.Position;
 import plyworth.shared.structure.Structure;
+import plyworth.shared.study.CandidateResult;
 import plyworth.shared.study.Decision;
 import plyworth.shared.study.Limit;
+import plyworth.shared.study.MaterialResult;
+import plyworth.shared.study.Remark;
+import plyworth.shared.study.Results;
 import plyworth.shared.study.Study;
 import plyworth.shared.study.Weighting;
 import plyworth.shared.study.WeightsBy;
@@ -32,7 +38,9 @@ final class SampleStudies {
 
   private SampleStudies() {}
 
-  /** A stick of sugar with foil or metallised film, two weightings, a limit and a note. */
+  /**
+   * A stick of sugar with foil or metallised film, four weightings, a limit, a plant and a note.
+   */
   static Study sugar() {
     List<Structure> usual = SampleStructures.usual();
     return new Study(
@@ -71,6 +79,27 @@ final class SampleStudies {
         2026,
         List.of(),
         List.of(),
+        Optional.of(SamplePlants.mill()),
+        new Results(
+            List.of(
+                new MaterialResult(
+                    "ldpe",
+                    Double.NaN,
+                    new Measurement(
+                        "o2-permeability",
+                        220000,
+                        "cm3.um/(m2.day.bar)",
+                        1.2,
+                        3,
+                        "ASTM D3985",
+                        "2026-05-04",
+                        ""))),
+            List.of(
+                new CandidateResult(
+                    usual.get(1),
+                    new Measurement(
+                        "barrier/wvtr", 0.3, "g/(m2.day)", 1.1, 5, "ASTM F1249", "", "trial")))),
+        List.of(new Remark(usual.get(1), "Purchasing", "2026-05-11", "Ask for a second source.")),
         new Decision(usual.get(1).toString(), "Good enough."),
         "Ask for a trial reel – “soon”.");
   }
@@ -116,6 +145,9 @@ final class SampleStudies {
         Map.of("plugin", settings),
         random.nextInt(),
         List.of(SampleStructures.library().require(SampleStructures.BARE_FILM)),
+        List.of(),
+        random.nextBoolean() ? Optional.of(SamplePlants.mill()) : Optional.empty(),
+        Results.NONE,
         List.of(),
         Decision.OPEN,
         "\"quoted\"\n\ttabbed \\ \u2028 µ");

@@ -36,7 +36,7 @@ class StudySchemaTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "\"schema\": 5               | \"schema\": 9",
+        "\"schema\": 6               | \"schema\": 9",
         "\"spoilt_by\": \"moistening\" | \"spoilt_by\": \"damp\"",
         "\"mass_g\": 4               | \"mass_kg\": 0.004",
         "\"mass_g\": 4               | \"mass_g\": -4",
@@ -51,6 +51,13 @@ class StudySchemaTest {
         "\"order\":                  | \"weights\": { }, \"order\":",
         "\"spread\": 1.5             | \"spread\": 0.5",
         "\"samples\": 5              | \"samples\": 0",
+        "\"setup_EUR\": 600        | \"setup_EUR\": -600",
+        "\"setup_EUR\": 600,       | ",
+        "\"solvents\": false       | \"solvents\": \"no\"",
+        "\"lead_days\": 42         | \"lead_weeks\": 6",
+        "\"minimum_order_kg\": 3000 | \"minimum_order_m2\": 1, \"minimum_order_kg\": 3",
+        "\"6.35 to 12 um\"         | \"6.35-12um\"",
+        "\"id\": \"slitter\"      | \"id\": \"The Slitter\"",
         "\"seed\": 2026            | \"seed\": 20.5",
         "\"question\":               | \"qustion\":",
         "\"scale\": \"logarithmic\"  | \"scale\": \"log\""

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import plyworth.shared.data.DataException;
 import plyworth.shared.material.Material;
 import plyworth.shared.material.Property;
@@ -12,6 +13,7 @@ import plyworth.shared.material.PropertyDefinition;
 import plyworth.shared.material.PropertyDefinition.Along;
 import plyworth.shared.material.Sourced;
 import plyworth.shared.quantity.Range;
+import plyworth.shared.study.MaterialResult;
 import plyworth.shared.study.Study;
 import plyworth.workbench.host.LoadedPlugin;
 import plyworth.workbench.host.PluginCatalog;
@@ -27,20 +29,31 @@ public final class PropertyBounds {
 
   private PropertyBounds() {}
 
-  /**
-   * Every figure that cannot be, one remark for each.
-   *
-   * @param materials the materials in the order of the study file
-   */
-  public static List<References.Dangling> check(List<Material> materials, PluginCatalog catalog) {
+  /** Every figure that cannot be, of materials as they stand and as they were measured. */
+  public static List<References.Dangling> check(Study study, PluginCatalog catalog) {
     PropertyBounds bounds = new PropertyBounds();
+    List<Material> materials = study.materials();
     for (int i = 0; i < materials.size(); i++) {
       Material material = materials.get(i);
       String path = "materials[" + i + "].properties.";
-      material
-          .properties()
-          .values()
-          .forEach(p -> bounds.property(path + p.id(), material, p, catalog));
+      for (Property property : material.properties().values()) {
+        String figures = path + property.id();
+        bounds.property(
+            material.id(),
+            property.id(),
+            catalog,
+            reader -> bounds.table(figures, property, reader));
+      }
+    }
+    List<MaterialResult> results = study.results().materials();
+    for (int i = 0; i < results.size(); i++) {
+      String path = "results.measured_materials[" + i + "].";
+      MaterialResult result = results.get(i);
+      bounds.property(
+          result.material(),
+          result.property(),
+          catalog,
+          reader -> bounds.reading(path, result, reader));
     }
     return List.copyOf(bounds.found);
   }
@@ -52,43 +65,75 @@ public final class PropertyBounds {
    * @throws DataException for the first of them; it suppresses one for each of the others
    */
   public static void require(Path file, Study study, PluginCatalog catalog) {
-    List<References.Dangling> found = check(study.materials(), catalog);
+    List<References.Dangling> found = check(study, catalog);
     if (!found.isEmpty()) {
       throw StudyPlaces.refusal(file, found);
     }
   }
 
+  /**
+   * A property as a plugin declares it.
+   *
+   * @param subject the property of a material, in words
+   * @param reader who reads it, in words
+   */
+  private record Reader(String subject, PropertyDefinition definition, String reader) {}
+
   /** Whichever plugin objects first speaks for all. */
-  private void property(String path, Material material, Property property, PluginCatalog catalog) {
+  private void property(
+      String material, String property, PluginCatalog catalog, Consumer<Reader> check) {
     int before = found.size();
     for (LoadedPlugin plugin : catalog.plugins()) {
       for (PropertyDefinition definition : plugin.plugin().properties()) {
-        if (definition.id().equals(property.id()) && found.size() == before) {
-          property(path, material, property, plugin, definition);
+        if (definition.id().equals(property) && found.size() == before) {
+          String reader = "; the plugin " + plugin.id() + " reads it.";
+          check.accept(new Reader("the " + property + " of " + material, definition, reader));
         }
       }
     }
   }
 
-  private void property(
-      String path,
-      Material material,
-      Property property,
-      LoadedPlugin plugin,
-      PropertyDefinition definition) {
-    String subject = "the " + property.id() + " of " + material.id();
-    String reader = "; the plugin " + plugin.id() + " reads it.";
-    if (!property.unit().equals(definition.unit())) {
-      add(
-          path + ".unit",
-          subject + " is given in \"" + property.unit() + "\"",
-          "Give it in \"" + definition.unit() + "\"" + reader);
+  private void table(String path, Property property, Reader reader) {
+    if (unit(path + ".unit", property.unit(), reader)) {
+      for (int i = 0; i < property.points().size(); i++) {
+        Sourced figure = property.points().get(i);
+        String place = path + ".figures[" + i + "].";
+        figure(place, reader.subject(), figure, reader.definition(), reader.reader());
+      }
+    }
+  }
+
+  private void reading(String path, MaterialResult result, Reader reader) {
+    PropertyDefinition definition = reader.definition();
+    double value = result.reading().value();
+    if (!unit(path + "unit", result.reading().unit(), reader)) {
       return;
     }
-    for (int i = 0; i < property.points().size(); i++) {
-      Sourced figure = property.points().get(i);
-      figure(path + ".figures[" + i + "].", subject, figure, definition, reader);
+    if (!possible(result.at(), definition.along())) {
+      add(
+          path + "at",
+          reader.subject() + " is measured" + where(result.at(), definition.along()),
+          "A gauge is greater than 0 µm, a humidity between 0 and 100 %" + reader.reader());
     }
+    if (value < definition.lowest() || value > definition.highest()) {
+      add(
+          path + "value",
+          reader.subject() + " is measured as " + amount(value, definition.unit()),
+          ("It must lie between " + plain(definition.lowest()) + " and ")
+              + (amount(definition.highest(), definition.unit()))
+              + (". Mend the reading or its unit" + reader.reader()));
+    }
+  }
+
+  private boolean unit(String path, String unit, Reader reader) {
+    boolean right = unit.equals(reader.definition().unit());
+    if (!right) {
+      add(
+          path,
+          reader.subject() + " is given in \"" + unit + "\"",
+          "Give it in \"" + reader.definition().unit() + "\"" + reader.reader());
+    }
+    return right;
   }
 
   private void figure(

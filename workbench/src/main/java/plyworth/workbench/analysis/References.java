@@ -53,6 +53,10 @@ public final class References {
     for (int i = 0; i < study.measurements().size(); i++) {
       references.measurement("measurements[" + i + "]", study.measurements().get(i));
     }
+    for (int i = 0; i < study.results().candidates().size(); i++) {
+      references.measurement(
+          "results.measured_candidates[" + i + "]", study.results().candidates().get(i).reading());
+    }
     for (int i = 0; i < study.weightings().size(); i++) {
       references.weighting("weightings[" + i + "].", study.weightings().get(i).by());
     }
@@ -64,7 +68,8 @@ public final class References {
       references.criterion("limits[" + i + "].criterion", study.limits().get(i).criterion());
     }
     study.settings().forEach(references::settings);
-    references.found.addAll(PropertyBounds.check(study.materials(), catalog));
+    references.plant(study);
+    references.found.addAll(PropertyBounds.check(study, catalog));
     return List.copyOf(references.found);
   }
 
@@ -117,6 +122,19 @@ public final class References {
     catalog
         .find(pluginId)
         .ifPresent(plugin -> values.forEach((id, value) -> setting(plugin, id, value)));
+  }
+
+  /** A plant that nobody judges by would leave on offer what cannot be made. */
+  private void plant(Study study) {
+    boolean judged =
+        catalog.plugins().stream().anyMatch(p -> NotMakeable.judges(p.plugin()))
+            || !leftOut.isEmpty();
+    if (study.plant().isPresent() && !judged) {
+      add(
+          "plant",
+          "the study has a plant, and no plugin that is loaded judges by it",
+          "Put the plugin that does into " + catalog.folder() + ", or take the plant out.");
+    }
   }
 
   private void setting(LoadedPlugin plugin, String id, double value) {

@@ -4,11 +4,13 @@ import java.util.DoubleSummaryStatistics;
 import java.util.Locale;
 import plyworth.shared.brief.Climate;
 import plyworth.shared.brief.Handling;
+import plyworth.shared.plant.Plant;
+import plyworth.shared.plant.WorkCentre;
 import plyworth.shared.scoring.Measurement;
 import plyworth.workbench.host.Digits;
 import plyworth.workbench.host.UnitText;
 
-/** What stands in a brief, and what was measured on today's pack, in words. */
+/** What stands in a brief, what was measured on today's pack, and who makes it, in words. */
 final class BriefText {
 
   private BriefText() {}
@@ -56,5 +58,18 @@ final class BriefText {
         + (", " + measurement.samples() + (measurement.samples() == 1 ? " sample" : " samples"))
         + (", " + measurement.method())
         + (measurement.date().isEmpty() ? "" : ", " + measurement.date());
+  }
+
+  /** A plant: its name, and how much of it there is. */
+  static String of(Plant plant) {
+    long outside = plant.centres().stream().filter(WorkCentre::outside).count();
+    return plant.name()
+        + (", " + counted(plant.centres().size() - outside, "machine"))
+        + (", " + counted(outside, "service"))
+        + (", " + counted(plant.webs().size(), "web"));
+  }
+
+  private static String counted(long count, String what) {
+    return count + " " + what + (count == 1 ? "" : "s");
   }
 }

@@ -53,10 +53,11 @@ final class CheckCommand implements Callable<Integer> {
     }
     return String.format(
         Locale.ROOT,
-        "in order, %,d candidates, %d neighbour rules, %s",
+        "in order, %,d candidates, %d neighbour rules, %s%s",
         compiled.paths().count(),
         study.rules().size(),
-        measurements(study));
+        measurements(study),
+        study.plant().map(p -> "; plant: " + BriefText.of(p)).orElse(""));
   }
 
   /** How many measurements there are, and what they concern. */

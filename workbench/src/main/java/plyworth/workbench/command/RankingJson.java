@@ -10,6 +10,7 @@ import plyworth.shared.data.Choice;
 import plyworth.shared.data.Json;
 import plyworth.shared.structure.Structure;
 import plyworth.workbench.analysis.BestList;
+import plyworth.workbench.analysis.NotMakeable;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.Search;
 import plyworth.workbench.analysis.StructureKind;
@@ -72,6 +73,7 @@ final class RankingJson {
     entries.put("blocked", known(counts.map(GroupCounts::blocked)));
     entries.put("excluded", known(counts.map(GroupCounts::excluded)));
     entries.put("cannotBeJudged", known(counts.map(c -> c.cannotBeJudged() + c.open())));
+    NotMakeable.count(ranked).ifPresent(count -> entries.put("notMakeable", Json.of(count)));
     entries.put("complete", Json.of(ranked.ranking().complete()));
     return Json.of(entries);
   }

@@ -13,6 +13,7 @@ import plyworth.shared.scoring.Measurement;
 import plyworth.shared.structure.Structure;
 import plyworth.shared.study.WeightsBy;
 import plyworth.workbench.analysis.BestList;
+import plyworth.workbench.analysis.NotMakeable;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.Sheet;
 import plyworth.workbench.host.Digits;
@@ -76,6 +77,7 @@ final class RankingText {
     uncounted();
     out.println();
     out.println(counts());
+    notMakeable();
     out.println();
   }
 
@@ -101,7 +103,21 @@ final class RankingText {
         counts.cannotBeJudged() + counts.open());
   }
 
-  /** Where packs are stored, how they are treated, and what was measured on today's. */
+  private void notMakeable() {
+    NotMakeable.count(ranked)
+        .ifPresent(
+            count ->
+                out.println(
+                    Paragraph.of(
+                        "",
+                        String.format(
+                            Locale.ROOT,
+                            "Of the blocked, %,d cannot be made in the plant; why says what stands"
+                                + " in the way of each.",
+                            count))));
+  }
+
+  /** Where packs are stored, how they are treated, what was measured on today's, who makes them. */
   private void brief() {
     Brief brief = ranked.study().brief();
     out.println(Paragraph.of("", "Climate: " + BriefText.of(brief.climate())));
@@ -109,6 +125,10 @@ final class RankingText {
     for (Measurement measurement : ranked.study().measurements()) {
       out.println(Paragraph.of("", "Measured today: " + BriefText.of(measurement)));
     }
+    ranked
+        .study()
+        .plant()
+        .ifPresent(p -> out.println(Paragraph.of("", "Plant: " + BriefText.of(p))));
     out.println();
   }
 

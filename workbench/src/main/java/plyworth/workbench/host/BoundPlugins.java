@@ -63,7 +63,8 @@ public record BoundPlugins(
               parameters(loaded.plugin(), study.settings().getOrDefault(loaded.id(), Map.of())),
               available,
               draw,
-              today);
+              today,
+              study.plant());
       bound.add(new BoundPlugin(loaded.plugin(), PluginCalls.bind(loaded, context)));
     }
     return of(bound, available);

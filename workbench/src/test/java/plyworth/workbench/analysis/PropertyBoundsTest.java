@@ -16,6 +16,10 @@ import plyworth.shared.material.PropertyDefinition;
 import plyworth.shared.material.SourceKind;
 import plyworth.shared.material.Sourced;
 import plyworth.shared.quantity.Range;
+import plyworth.shared.scoring.Measurement;
+import plyworth.shared.study.MaterialResult;
+import plyworth.shared.study.Results;
+import plyworth.shared.study.Study;
 import plyworth.workbench.BrothStudy;
 import plyworth.workbench.host.LoadedPlugin;
 import plyworth.workbench.host.PluginCatalog;
@@ -34,7 +38,37 @@ class PropertyBoundsTest {
     Material material =
         new Material(
             "marsh-film", "marsh film", "test", Set.of("web"), "film", List.of(), properties, "");
-    return PropertyBounds.check(List.of(material), PLUGINS);
+    return check(List.of(material));
+  }
+
+  private static List<References.Dangling> check(List<Material> materials) {
+    Study study = BrothStudy.study();
+    return PropertyBounds.check(study.carrying(materials, study.processes()), PLUGINS);
+  }
+
+  private static List<References.Dangling> read(String property, double value, String unit) {
+    Measurement reading =
+        new Measurement(property, value, unit, 1.2, 3, "ASTM D3985", "2026-05-04", "");
+    MaterialResult result = new MaterialResult("ldpe", Double.NaN, reading);
+    Results results = new Results(List.of(result), List.of());
+    return PropertyBounds.check(BrothStudy.study().with(results), PLUGINS);
+  }
+
+  @Test
+  void readingsThatCannotBeAreNamedLikeFigures() {
+    String property = "o2-permeability";
+    assertThat(read(property, 190_000, unit(property))).isEmpty();
+    assertThat(read(property, 1e12, unit(property)))
+        .singleElement()
+        .satisfies(
+            found -> {
+              assertThat(found.path()).isEqualTo("results.measured_materials[0].value");
+              assertThat(found.problem()).contains("of ldpe is measured as 1E12");
+              assertThat(found.remedy()).contains("between 0.0001 and 1E9");
+            });
+    assertThat(read(property, 190_000, "cm3/(m2.day.bar)"))
+        .singleElement()
+        .satisfies(found -> assertThat(found.remedy()).contains("Give it in \"cm3.um"));
   }
 
   private static Sourced figure(double at, double low, double typical, double high) {
@@ -55,7 +89,7 @@ class PropertyBoundsTest {
   void everyFigureOfTheStandardLibraryIsPossible() {
     List<Material> standard = List.copyOf(MaterialLibrary.standard().all());
     assertThat(standard).hasSizeGreaterThan(60);
-    assertThat(PropertyBounds.check(standard, PLUGINS)).isEmpty();
+    assertThat(check(standard)).isEmpty();
   }
 
   /** Slips of sign, of unit and of the decimal point. */

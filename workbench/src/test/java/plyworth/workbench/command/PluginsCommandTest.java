@@ -16,9 +16,13 @@ import plyworth.workbench.BrothStudy;
 /** Plugins come and go; what is there works. */
 class PluginsCommandTest {
 
-  private static final String[] BUILT_IN = {
+  /** Those that the study weighs criteria of. */
+  private static final String[] USED = {
     "barrier", "cost", "machinability", "print-method", "recyclability"
   };
+
+  /** The one that asks for a plant, which the study has not. */
+  private static final String UNUSED = "supply";
 
   @TempDir Path folder;
   @TempDir Path plugins;
@@ -34,7 +38,7 @@ class PluginsCommandTest {
   void theBuiltInPluginsAreListedWithTheirCriteriaAndSettings() {
     CommandLineRun run = CommandLineRun.of("plugins");
     assertThat(run.code()).isZero();
-    for (String plugin : BUILT_IN) {
+    for (String plugin : Stream.concat(Stream.of(USED), Stream.of(UNUSED)).toList()) {
       assertThat(run.out()).contains("\n  " + plugin + ": ");
     }
     assertThat(run.out())
@@ -74,7 +78,7 @@ class PluginsCommandTest {
         .isNotEmpty()
         .noneMatch(id -> id.startsWith(missing + "/"));
     CommandLineRun explained = run("explain", "1", options);
-    assertThat(explained.keys("explanation")).hasSize(4).doesNotContain(missing);
+    assertThat(explained.keys("explanation")).hasSize(5).doesNotContain(missing);
     CommandLineRun scored = run("score", "--structure", "lldpe 40 um", options);
     assertThat(scored.keys("criteria")).noneMatch(id -> id.startsWith(missing + "/"));
     assertThat(CommandLineRun.of("check", study, "--leave-out", missing).code()).isZero();
@@ -91,6 +95,23 @@ class PluginsCommandTest {
   }
 
   @Test
+  void aPlantThatNobodyJudgesByIsNotPassedOverInSilence() throws IOException {
+    Path sugar = Path.of("../studies/sugar-stick.study.json");
+    String text = Files.readString(sugar);
+    int limits = text.indexOf("\"limits\":");
+    String unlimited =
+        text.substring(0, limits)
+            + "\"limits\": [ ]"
+            + text.substring(text.indexOf(",\n  \"settings\""));
+    Path study = Files.writeString(folder.resolve("sugar.study.json"), unlimited);
+    assertThat(CommandLineRun.of("check", study, "--plugins", plugins).code()).isZero();
+    OwnPlugins.remove(plugins, UNUSED);
+    CommandLineRun refused = CommandLineRun.of("check", study, "--plugins", plugins);
+    assertThat(refused.code()).isEqualTo(2);
+    assertThat(refused.err()).contains("at plant", "no plugin that is loaded judges by it");
+  }
+
+  @Test
   void withoutMachinabilityCostUsesItsOwnRateAndSaysSo() throws IOException {
     CommandLineRun with = run("score", "--structure", "lldpe 40 um");
     assertThat(with.out()).doesNotContain("40 packs");
@@ -103,13 +124,13 @@ class PluginsCommandTest {
 
   @Test
   void withoutAnyPluginThereIsNothingToRankBy() throws IOException {
-    for (String plugin : BUILT_IN) {
+    OwnPlugins.remove(plugins, UNUSED);
+    for (String plugin : USED) {
       OwnPlugins.remove(plugins, plugin);
     }
     CommandLineRun run = CommandLineRun.of("plugins", "--plugins", plugins);
     assertThat(run.out()).contains("none is loaded");
-    Object[] all =
-        Stream.of(BUILT_IN).flatMap(plugin -> Stream.of("--leave-out", plugin)).toArray();
+    Object[] all = Stream.of(USED).flatMap(plugin -> Stream.of("--leave-out", plugin)).toArray();
     assertThat(run("rank", "--plugins", plugins, all).out())
         .contains("(25.0 %) barrier/margin is shared out: no plugin that is loaded measures it")
         .contains("No criterion counts: every value is 0 and the order means nothing.");

@@ -99,7 +99,7 @@ class ScoreCommandTest {
     assertThat(run.keys("ranges", "barrier/otr")).containsExactly("low", "typical", "high");
     assertThat(run.keys("explanation"))
         .containsExactlyInAnyOrder(
-            "barrier", "cost", "machinability", "print-method", "recyclability");
+            "barrier", "cost", "machinability", "print-method", "recyclability", "supply");
   }
 
   @Test

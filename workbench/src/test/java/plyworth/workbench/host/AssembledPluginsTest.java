@@ -26,7 +26,7 @@ class AssembledPluginsTest {
     assertThat(catalog.plugins())
         .extracting(LoadedPlugin::id)
         .containsExactlyInAnyOrder(
-            "barrier", "cost", "machinability", "print-method", "recyclability");
+            "barrier", "cost", "machinability", "print-method", "recyclability", "supply");
   }
 
   @Test

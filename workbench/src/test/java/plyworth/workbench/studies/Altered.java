@@ -45,6 +45,9 @@ final class Altered {
         study.seed(),
         study.materials(),
         study.processes(),
+        study.plant(),
+        study.results(),
+        study.remarks(),
         study.decision(),
         study.notes());
   }

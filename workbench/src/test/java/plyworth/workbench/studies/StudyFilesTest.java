@@ -69,7 +69,8 @@ class StudyFilesTest {
     assertThat(Examples.CATALOG.faults()).isEmpty();
     ScoredStructure baseline = Examples.whole(name).baseline();
     assertThat(baseline.sheet().assessments())
-        .containsOnlyKeys("barrier", "cost", "machinability", "print-method", "recyclability");
+        .containsOnlyKeys(
+            "barrier", "cost", "machinability", "print-method", "recyclability", "supply");
     assertThat(baseline.blocks()).isEmpty();
     assertThat(baseline.sheet().group()).isEqualTo(Group.RANKED);
   }
