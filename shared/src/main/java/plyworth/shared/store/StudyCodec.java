@@ -20,7 +20,9 @@ import plyworth.shared.study.Study;
 /** A whole study in the current schema. */
 final class StudyCodec {
 
-  private static final String PLANT = "plant";
+  /** Key of the plant. */
+  static final String PLANT = "plant";
+
   private static final String RESULTS = "results";
   private static final String REMARKS = "remarks";
 

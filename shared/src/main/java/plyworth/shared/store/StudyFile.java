@@ -1,12 +1,8 @@
 package plyworth.shared.store;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -32,8 +28,6 @@ public final class StudyFile {
   /** Fingerprint of a file that does not exist yet. */
   public static final String NEW = "";
 
-  private static final long LARGEST = 10_000_000;
-
   private StudyFile() {}
 
   /**
@@ -50,8 +44,8 @@ public final class StudyFile {
    * @throws DataException when it cannot be read, or is wrong
    */
   public static Opened open(Path file) {
-    byte[] bytes = bytes(file);
-    return new Opened(read(decoded(bytes, file), name(file)), fingerprint(bytes));
+    byte[] bytes = TextFile.bytes(file);
+    return new Opened(read(TextFile.decoded(bytes, file), TextFile.name(file)), fingerprint(bytes));
   }
 
   /**
@@ -68,7 +62,7 @@ public final class StudyFile {
   public static String save(Path file, Study study, String expected) {
     if (!fingerprint(file).equals(expected)) {
       throw new DataException(
-          Place.wholeOf(name(file)),
+          Place.wholeOf(TextFile.name(file)),
           expected.equals(NEW)
               ? "the file exists already"
               : "the file was changed by somebody else since it was opened",
@@ -78,7 +72,7 @@ public final class StudyFile {
     try {
       SafeWrite.replace(file, bytes);
     } catch (IOException e) {
-      throw unusable(file, "cannot be written: " + reason(e));
+      throw TextFile.unusable(file, "cannot be written: " + TextFile.reason(e));
     }
     return fingerprint(bytes);
   }
@@ -89,7 +83,7 @@ public final class StudyFile {
    * @throws DataException when it cannot be read
    */
   public static String fingerprint(Path file) {
-    return Files.exists(file) ? fingerprint(bytes(file)) : NEW;
+    return Files.exists(file) ? fingerprint(TextFile.bytes(file)) : NEW;
   }
 
   /**
@@ -114,49 +108,6 @@ public final class StudyFile {
    */
   public static Study selfContained(Study study) {
     return SelfContained.of(study);
-  }
-
-  private static byte[] bytes(Path file) {
-    try {
-      if (Files.isDirectory(file)) {
-        throw unusable(file, "cannot be read: it is a folder");
-      }
-      if (Files.size(file) > LARGEST) {
-        throw unusable(file, "is larger than " + LARGEST + " bytes, which no study is");
-      }
-      return Files.readAllBytes(file);
-    } catch (NoSuchFileException e) {
-      throw unusable(file, "does not exist");
-    } catch (IOException e) {
-      throw unusable(file, "cannot be read: " + reason(e));
-    }
-  }
-
-  private static String decoded(byte[] bytes, Path file) {
-    try {
-      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-    } catch (CharacterCodingException e) {
-      throw unusable(file, "is not UTF-8 text");
-    }
-  }
-
-  private static DataException unusable(Path file, String problem) {
-    return new DataException(
-        Place.wholeOf(name(file)), "the file " + problem, "Check " + file.toAbsolutePath() + ".");
-  }
-
-  private static String reason(IOException e) {
-    if (e instanceof AccessDeniedException) {
-      return "permission is denied";
-    }
-    if (e instanceof NoSuchFileException) {
-      return "there is no such folder";
-    }
-    return e.getMessage() == null ? "the disk does not answer" : e.getMessage();
-  }
-
-  private static String name(Path file) {
-    return String.valueOf(file.getFileName());
   }
 
   private static String fingerprint(byte[] bytes) {

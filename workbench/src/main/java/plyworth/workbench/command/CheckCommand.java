@@ -26,6 +26,8 @@ final class CheckCommand implements Callable<Integer> {
   @Parameters(arity = "1..*", paramLabel = "STUDY", description = "Study files.")
   private List<Path> files;
 
+  @Mixin private PlantChoice plant;
+
   @Mixin private PluginChoice plugins;
 
   @Override
@@ -43,7 +45,7 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private String check(Path file, PluginCatalog catalog) {
-    Study study = StudyArgument.open(file);
+    Study study = plant.in(StudyArgument.open(file));
     plugins.check(catalog, study);
     StudyArgument.refuseDangling(file, study, catalog, plugins.leftOut());
     StudyRun run = new StudyRun(file, study, plugins.of(catalog));

@@ -28,6 +28,8 @@ final class StudyArgument {
       description = "Weighting of the study to rank by; the one in use by default.")
   private String weighting;
 
+  @Mixin private PlantChoice plant;
+
   @Mixin private PluginChoice plugins;
 
   Path file() {
@@ -36,7 +38,7 @@ final class StudyArgument {
 
   /** Reads the study and checks it against the plugins. */
   Study read(PluginCatalog catalog) {
-    Study study = open(file);
+    Study study = plant.in(open(file));
     plugins.check(catalog, study);
     refuseDangling(file, study, catalog, plugins.leftOut());
     return weighting == null ? study : study.with(chosen(study));
