@@ -44,10 +44,14 @@ public interface ScoringPlugin {
 
   /**
    * The sentences behind every {@link Text} of this plugin. By default the resource bundle {@code
-   * texts} in the plugin's own package.
+   * texts} in the plugin's own package, {@code texts_zh_CN} beside it for Simplified Chinese and so
+   * on; a language that the plugin does not carry gets the plain one, whatever the system speaks.
    */
   default ResourceBundle texts(Locale locale) {
     return ResourceBundle.getBundle(
-        getClass().getPackageName() + ".texts", locale, getClass().getClassLoader());
+        getClass().getPackageName() + ".texts",
+        locale,
+        getClass().getClassLoader(),
+        ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
   }
 }

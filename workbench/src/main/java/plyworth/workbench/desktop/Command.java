@@ -45,7 +45,7 @@ final class Command extends AbstractAction {
   JButton button() {
     JButton button = new JButton(this);
     button.setHideActionText(true);
-    button.setText(Marked.of(key).text());
+    button.setText(Marked.of(key).bare());
     button.setMnemonic(0);
     return named(button, "button:");
   }

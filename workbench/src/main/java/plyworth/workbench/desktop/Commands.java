@@ -3,7 +3,9 @@ package plyworth.workbench.desktop;
 import java.awt.Toolkit;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.swing.Action;
 import javax.swing.ButtonGroup;
@@ -12,6 +14,7 @@ import javax.swing.JMenuBar;
 import javax.swing.JRadioButtonMenuItem;
 import javax.swing.JToolBar;
 import javax.swing.KeyStroke;
+import plyworth.shared.data.Choice;
 
 /** Everything the user can do, in one place; menus and tool bar are made from it. */
 final class Commands {
@@ -29,9 +32,10 @@ final class Commands {
   private final Command all;
   private final Command light;
   private final Command dark;
+  private final Map<Language, Command> languages = new EnumMap<>(Language.class);
   private final List<Command> places;
 
-  Commands(WorkbenchFrame frame, Session session) {
+  Commands(WorkbenchFrame frame, Session session, List<Place> places) {
     open = Command.of("action.open", menu(KeyEvent.VK_O, 0), frame::chooseAndOpen);
     save = Command.of("action.save", menu(KeyEvent.VK_S, 0), frame::save);
     saveAs =
@@ -49,7 +53,11 @@ final class Commands {
     all = Command.of("action.all", menu(KeyEvent.VK_L, 0), () -> session.list(false));
     light = Command.of("action.light", null, () -> frame.dress(Appearance.LIGHT));
     dark = Command.of("action.dark", null, () -> frame.dress(Appearance.DARK));
-    places = frame.places().stream().map(Commands::place).toList();
+    for (Language language : Language.values()) {
+      String key = "language." + Choice.plain(language);
+      languages.put(language, Command.of(key, null, () -> frame.speak(language)));
+    }
+    this.places = places.stream().map(Commands::place).toList();
   }
 
   private static Command place(Place place) {
@@ -81,6 +89,9 @@ final class Commands {
     why.setEnabled(session.ranked().isPresent());
     eachKind.putValue(Action.SELECTED_KEY, session.eachKind());
     all.putValue(Action.SELECTED_KEY, !session.eachKind());
+    languages.forEach(
+        (language, command) ->
+            command.putValue(Action.SELECTED_KEY, language == Language.inForce()));
   }
 
   /** Ticks what is worn. */
@@ -99,12 +110,17 @@ final class Commands {
     JMenu view = menu("menu.view", places);
     oneOf(view, List.of(light, dark));
     bar.add(view);
+    JMenu language = menu("menu.language", List.of());
+    oneOf(language, List.copyOf(languages.values()));
+    bar.add(language);
     return bar;
   }
 
   /** Adds commands of which one at a time holds. */
   private static void oneOf(JMenu menu, List<Command> commands) {
-    menu.addSeparator();
+    if (menu.getItemCount() > 0) {
+      menu.addSeparator();
+    }
     ButtonGroup group = new ButtonGroup();
     for (Command command : commands) {
       JRadioButtonMenuItem item = command.named(new JRadioButtonMenuItem(command), "menu:");

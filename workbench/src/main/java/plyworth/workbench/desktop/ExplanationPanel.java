@@ -4,7 +4,6 @@ import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.Font;
 import java.util.List;
-import java.util.Locale;
 import javax.swing.BorderFactory;
 import javax.swing.Box;
 import javax.swing.JComboBox;
@@ -125,7 +124,7 @@ final class ExplanationPanel {
   }
 
   private static String said(BoundPlugin plugin, Text text) {
-    return Sentences.of(plugin.plugin(), text, Locale.ENGLISH);
+    return Sentences.of(plugin.plugin(), text, Language.inForce().locale());
   }
 
   private static JComponent chart(JFreeChart chart, int height) {

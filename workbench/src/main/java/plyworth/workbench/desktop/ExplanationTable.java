@@ -3,7 +3,6 @@ package plyworth.workbench.desktop;
 import java.awt.Dimension;
 import java.awt.event.MouseWheelListener;
 import java.util.List;
-import java.util.Locale;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
@@ -29,7 +28,8 @@ final class ExplanationTable {
     table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
     table
         .getAccessibleContext()
-        .setAccessibleName(Sentences.of(plugin.plugin(), data.title(), Locale.ENGLISH));
+        .setAccessibleName(
+            Sentences.of(plugin.plugin(), data.title(), Language.inForce().locale()));
     int width = Columns.fit(table, WIDEST);
     JScrollPane scroll =
         new JScrollPane(
@@ -55,7 +55,7 @@ final class ExplanationTable {
   private static DefaultTableModel model(BoundPlugin plugin, Explanation.Table data) {
     Object[] header =
         data.columns().stream()
-            .map(c -> Sentences.of(plugin.plugin(), c, Locale.ENGLISH))
+            .map(c -> Sentences.of(plugin.plugin(), c, Language.inForce().locale()))
             .toArray();
     DefaultTableModel model =
         new DefaultTableModel(header, 0) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import plyworth.shared.store.StudyFile;
 import plyworth.shared.structure.Structure;
 import plyworth.shared.study.Study;
@@ -39,7 +40,7 @@ final class Session {
   private Pipeline running;
   private Path reading;
   private Pipeline.Stage stage;
-  private String message = "";
+  private Supplier<String> message = () -> "";
   private String failure = "";
 
   Session(PluginCatalog installed) {
@@ -88,7 +89,7 @@ final class Session {
     dangling = References.check(opened.study(), installed, Set.of());
     ranked = null;
     selection.clear();
-    message = "";
+    message = () -> "";
     refresh();
   }
 
@@ -114,14 +115,15 @@ final class Session {
     fingerprint = StudyFile.save(path, history.current(), expected);
     file = path;
     history.markSaved();
-    message = Words.of("status.saved", path.getFileName());
+    message = () -> Words.of("status.saved", path.getFileName());
     changed();
   }
 
   /** Sets the weight of a criterion, as one step of an edit that {@link #settle} ends. */
-  void weigh(String criterion, String title, double weight) {
+  void weigh(String criterion, Supplier<String> title, double weight) {
     history.applyStep(
-        Words.of("edit.weight", title),
+        "weight of " + criterion,
+        () -> Words.of("edit.weight", title.get()),
         study -> study.with(study.activeWeighting().with(criterion, weight)));
     refresh();
   }
@@ -133,7 +135,8 @@ final class Session {
 
   /** Puts another weighting in use. */
   void use(Weighting weighting) {
-    edit(history -> history.apply(Words.of("edit.weighting"), study -> study.with(weighting)));
+    edit(
+        history -> history.apply(() -> Words.of("edit.weighting"), study -> study.with(weighting)));
   }
 
   void undo() {
@@ -225,7 +228,7 @@ final class Session {
     kinds = result.kinds();
     optionCounts = result.optionCounts();
     stage = null;
-    message = StatusText.of(ranked);
+    message = () -> StatusText.of(result.ranked());
     Structure first =
         ranked.best().isEmpty()
             ? ranked.baseline().structure()
@@ -311,7 +314,7 @@ final class Session {
   }
 
   String message() {
-    return message;
+    return message.get();
   }
 
   /** What did not work; empty when all did. */

@@ -8,6 +8,7 @@ import java.awt.event.ItemEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.Locale;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import javax.swing.BorderFactory;
 import javax.swing.JComboBox;
@@ -36,7 +37,7 @@ final class WeightRow {
   private final JLabel share = new JLabel("", SwingConstants.RIGHT);
   private final JLabel label = new JLabel();
   private final String id;
-  private final String title;
+  private final Supplier<String> title;
   private final Session session;
   private double most = WeightsChoice.LARGEST_NUMBER;
   private double given;
@@ -46,7 +47,7 @@ final class WeightRow {
   WeightRow(Ranked ranked, BoundCriterion criterion, Session session) {
     this.session = session;
     id = criterion.id();
-    title = CriterionWords.title(ranked, criterion);
+    title = () -> CriterionWords.title(ranked, criterion);
     slider.setName("weight:" + id);
     slider.setToolTipText(CriterionWords.help(ranked, criterion, ""));
     slider.setEnabled(criterion.applies());
@@ -69,7 +70,7 @@ final class WeightRow {
     place.setToolTipText(slider.getToolTipText());
     place.setEnabled(criterion.applies());
     place.addItemListener(this::placed);
-    label.setText(title);
+    label.setText(title.get());
     share.setName("share:" + id);
     JPanel top = new JPanel(new BorderLayout());
     top.add(label, BorderLayout.CENTER);

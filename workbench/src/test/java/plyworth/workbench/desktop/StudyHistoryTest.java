@@ -17,7 +17,9 @@ class StudyHistoryTest {
 
   private void step(String criterion, double weight) {
     history.applyStep(
-        criterion, study -> study.with(study.activeWeighting().with(criterion, weight)));
+        criterion,
+        () -> criterion,
+        study -> study.with(study.activeWeighting().with(criterion, weight)));
   }
 
   private double weight(String criterion) {
@@ -133,7 +135,7 @@ class StudyHistoryTest {
 
   @Test
   void whatIsUndoneAndRedoneIsNamed() {
-    history.apply("change of weighting", study -> study.with(study.weightings().get(1)));
+    history.apply(() -> "change of weighting", study -> study.with(study.weightings().get(1)));
     assertThat(history.undoLabel()).contains("change of weighting");
     history.undo();
     assertThat(history.redoLabel()).contains("change of weighting");
