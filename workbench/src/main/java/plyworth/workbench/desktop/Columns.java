@@ -12,10 +12,15 @@ final class Columns {
 
   private Columns() {}
 
+  /** Fits every column, however wide. */
+  static int fit(JTable table) {
+    return fit(table, Integer.MAX_VALUE);
+  }
+
   /**
    * Fits every column.
    *
-   * @param widest no column gets wider; longer texts are cut and shown in full by a tooltip
+   * @param widest no column gets wider; longer texts have to be broken into lines
    * @return the width of all columns
    */
   static int fit(JTable table, int widest) {

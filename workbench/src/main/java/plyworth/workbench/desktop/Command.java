@@ -1,6 +1,8 @@
 package plyworth.workbench.desktop;
 
 import java.awt.event.ActionEvent;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.JButton;
@@ -35,6 +37,22 @@ final class Command extends AbstractAction {
   void name(String name) {
     putValue(Action.NAME, name);
     putValue(Action.SHORT_DESCRIPTION, name);
+  }
+
+  /** What it does, without marks for the keyboard; the name of the moment where it has one. */
+  String title() {
+    Object said = getValue(Action.SHORT_DESCRIPTION);
+    return said == null ? Marked.of(key).bare() : said.toString();
+  }
+
+  /** The keys that start it; empty without any. */
+  String keys() {
+    KeyStroke stroke = (KeyStroke) getValue(Action.ACCELERATOR_KEY);
+    if (stroke == null) {
+      return "";
+    }
+    String held = InputEvent.getModifiersExText(stroke.getModifiers());
+    return (held.isEmpty() ? "" : held + "+") + KeyEvent.getKeyText(stroke.getKeyCode());
   }
 
   JMenuItem menuItem() {

@@ -17,6 +17,7 @@ import javax.swing.table.TableColumn;
 final class FiguresPanel {
 
   private static final int WIDEST = 200;
+  private static final int NARROWEST = 110;
 
   private final JPanel panel = new JPanel(new BorderLayout());
   private final JTextArea note =
@@ -33,8 +34,13 @@ final class FiguresPanel {
         }
       };
 
+  private final Wrapping names =
+      new Wrapping(
+          table, column -> column == 0, row -> ((FigureRows) table.getModel()).weighed(row));
+
   FiguresPanel() {
     table.setName("figures");
+    FileDrop.onto(table);
     table.setFillsViewportHeight(true);
     table.putClientProperty("FlatLaf.styleClass", "medium");
     table.setDefaultRenderer(Object.class, new CellRenderer());
@@ -59,10 +65,12 @@ final class FiguresPanel {
     int row = table.getSelectedRow();
     table.setModel(new FigureRows(detail));
     Columns.fit(table, WIDEST);
+    table.getColumnModel().getColumn(0).setMinWidth(NARROWEST);
     for (int c = 1; c < table.getColumnCount(); c++) {
       TableColumn column = table.getColumnModel().getColumn(c);
       column.setMinWidth(column.getPreferredWidth());
     }
+    names.follow();
     if (row >= 0 && row < table.getRowCount()) {
       table.setRowSelectionInterval(row, row);
     }

@@ -19,12 +19,13 @@ import plyworth.shared.structure.Position;
 /** The positions with their options, and how many candidates use each. */
 final class PositionsView implements View {
 
-  private final JTable table = new JTable();
+  private final JTable table = new WideTable(null);
   private final JPanel panel = new JPanel(new BorderLayout());
   private List<List<BigInteger>> shown;
 
   PositionsView() {
     table.setName("positions");
+    FileDrop.onto(table);
     table.setFillsViewportHeight(true);
     table.getAccessibleContext().setAccessibleName(Words.of("view.positions.name"));
     JLabel note = new JLabel(Words.of("positions.note"));
@@ -84,6 +85,6 @@ final class PositionsView implements View {
     DefaultTableCellRenderer right = new DefaultTableCellRenderer();
     right.setHorizontalAlignment(SwingConstants.RIGHT);
     table.getColumnModel().getColumn(2).setCellRenderer(right);
-    Columns.fit(table, 460);
+    Columns.fit(table);
   }
 }

@@ -20,7 +20,7 @@ import javax.swing.text.DefaultCaret;
 final class StackPanel extends JPanel implements Scrollable {
 
   private static final long serialVersionUID = 1L;
-  private static final int NARROW = 200;
+  private static final int NARROW = 100;
   private static final int STEP = 20;
 
   StackPanel() {
@@ -40,6 +40,7 @@ final class StackPanel extends JPanel implements Scrollable {
     words.setFocusable(false);
     words.setOpaque(false);
     words.setBorder(BorderFactory.createEmptyBorder());
+    FileDrop.onto(words);
     words.setFont(UIManager.getFont("Label.font").deriveFont(style));
     return words;
   }

@@ -96,9 +96,10 @@ final class StudyHistory {
         : Optional.of(states.get(at + 1).label().get());
   }
 
-  void markSaved() {
+  /** Notes which state is on disk. */
+  void markSaved(Study written) {
     settle();
-    saved = current();
+    saved = written;
   }
 
   /** Whether there is something that is not saved. */

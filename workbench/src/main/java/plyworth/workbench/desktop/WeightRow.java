@@ -34,8 +34,8 @@ final class WeightRow {
   private final StackPanel panel = new StackPanel();
   private final JSlider slider = new JSlider(0, STEPS);
   private final JComboBox<String> place = new JComboBox<>();
+  private final StackPanel control = new StackPanel();
   private final JLabel share = new JLabel("", SwingConstants.RIGHT);
-  private final JLabel label = new JLabel();
   private final String id;
   private final Supplier<String> title;
   private final Session session;
@@ -70,15 +70,17 @@ final class WeightRow {
     place.setToolTipText(slider.getToolTipText());
     place.setEnabled(criterion.applies());
     place.addItemListener(this::placed);
-    label.setText(title.get());
     share.setName("share:" + id);
-    JPanel top = new JPanel(new BorderLayout());
-    top.add(label, BorderLayout.CENTER);
-    top.add(share, BorderLayout.EAST);
+    slider.getAccessibleContext().setAccessibleName(title.get());
+    place.getAccessibleContext().setAccessibleName(title.get());
+    JPanel stated = new JPanel(new BorderLayout(6, 0));
+    stated.add(control, BorderLayout.CENTER);
+    stated.add(share, BorderLayout.EAST);
+    control.add(slider);
+    control.add(place);
     panel.setBorder(BorderFactory.createEmptyBorder(6, 0, 2, 0));
-    panel.add(top);
-    panel.add(slider);
-    panel.add(place);
+    panel.add(StackPanel.words(title.get(), Font.PLAIN));
+    panel.add(stated);
     criterion
         .notApplicable()
         .map(why -> CriterionWords.sentence(ranked, criterion, why))
@@ -101,7 +103,6 @@ final class WeightRow {
     boolean ordered = choice == WeightsChoice.ORDER;
     slider.setVisible(!ordered);
     place.setVisible(ordered);
-    label.setLabelFor(ordered ? place : slider);
     given = by.given(id);
     String percent = String.format(Locale.ROOT, "%.0f", 100 * shareOfAll);
     share.setText(

@@ -3,10 +3,14 @@ package plyworth.workbench.desktop;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.GraphicsEnvironment;
+import java.awt.Rectangle;
 import java.awt.Toolkit;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
+import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.JFrame;
 import javax.swing.WindowConstants;
 
@@ -14,6 +18,7 @@ import javax.swing.WindowConstants;
 final class WorkbenchFrame extends JFrame {
 
   private static final long serialVersionUID = 1L;
+  private static final int LEAST_SHOWN = 120;
   private static final Dimension LARGEST = new Dimension(1500, 940);
 
   private final transient Session session;
@@ -21,6 +26,7 @@ final class WorkbenchFrame extends JFrame {
   private final transient Dialogs dialogs;
   private transient InquiryDialog inquiry;
   private transient Workspace workspace;
+  private transient Path lastOpened;
 
   WorkbenchFrame(Session session, Remembered remembered) {
     this.session = session;
@@ -35,9 +41,28 @@ final class WorkbenchFrame extends JFrame {
     setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
     addWindowListener(new Closing());
     build();
-    workspace.arrange(workspace.usual(getWidth()));
+    restore();
     session.listen(this::showSession);
     showSession();
+  }
+
+  /** As the window was left, where a screen still shows that place. */
+  private void restore() {
+    Optional<Rectangle> left = remembered.bounds().filter(WorkbenchFrame::shows);
+    left.ifPresent(this::setBounds);
+    if (remembered.maximised()) {
+      setExtendedState(MAXIMIZED_BOTH);
+    }
+    workspace.arrange(
+        left.flatMap(bounds -> remembered.arrangement())
+            .orElseGet(() -> workspace.usual(getWidth())));
+  }
+
+  /** Whether enough of a place to take hold of lies on some screen. */
+  private static boolean shows(Rectangle place) {
+    return Stream.of(GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices())
+        .map(screen -> screen.getDefaultConfiguration().getBounds().intersection(place))
+        .anyMatch(part -> part.width >= LEAST_SHOWN && part.height >= LEAST_SHOWN);
   }
 
   private void build() {
@@ -47,9 +72,15 @@ final class WorkbenchFrame extends JFrame {
     setJMenuBar(workspace.menuBar());
     getContentPane().removeAll();
     getContentPane().add(workspace.component(), BorderLayout.CENTER);
+    FileDrop.onto(getRootPane());
   }
 
   private void showSession() {
+    Path shown = session.file();
+    if (shown != null && !shown.equals(lastOpened)) {
+      lastOpened = shown;
+      remembered.opened(shown);
+    }
     setTitle(
         session
             .history()
@@ -108,13 +139,31 @@ final class WorkbenchFrame extends JFrame {
 
   /** Opens a study; what is wrong with it is said, and the one on screen stays. */
   void open(Path path) {
-    session.open(path, dialogs::refused);
+    dialogs.open(path);
+  }
+
+  /** Opens another study in place of the one on screen, unless that would lose something. */
+  void openAfterAsking(Path path) {
+    dialogs.leaving(() -> open(path));
+  }
+
+  /** Shows every command, to be found by its words. */
+  void findCommand() {
+    new CommandList(this, workspace.commands()).open();
+  }
+
+  Remembered remembered() {
+    return remembered;
   }
 
   void closeAfterAsking() {
-    if (dialogs.mayLeave()) {
-      dispose();
-    }
+    dialogs.leaving(this::leave);
+  }
+
+  private void leave() {
+    boolean maximised = (getExtendedState() & MAXIMIZED_BOTH) == MAXIMIZED_BOTH;
+    remembered.left(getBounds(), maximised, workspace.arrangement());
+    dispose();
   }
 
   /** Asks before what is not saved is lost. */

@@ -3,6 +3,7 @@ package plyworth.workbench.desktop;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.util.List;
+import java.util.Map;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JMenuBar;
@@ -67,6 +68,11 @@ final class Workspace {
 
   JMenuBar menuBar() {
     return commands.menuBar();
+  }
+
+  /** Every command by the name of its menu. */
+  Map<String, List<Command>> commands() {
+    return commands.byMenu();
   }
 
   /** The parts of the window that can be gone to by number. */

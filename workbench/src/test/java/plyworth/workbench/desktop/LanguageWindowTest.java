@@ -84,7 +84,7 @@ class LanguageWindowTest {
     try (OpenWindow window = OpenWindow.ranked(file, SmallStudy.CATALOG)) {
       choose(window, Language.CHINESE);
     }
-    Remembered remembered = new Remembered(folder.resolve("window.properties"));
+    Remembered remembered = new Remembered(folder.resolve("remembered"));
     try (OpenWindow window = OpenWindow.opened(file, SmallStudy.CATALOG, remembered)) {
       assertThat(menu(window, 0)).isEqualTo("文件(F)");
     }

@@ -60,7 +60,7 @@ final class OpenWindow implements AutoCloseable {
 
   /** A user of whom nothing is remembered but English. */
   static Remembered newcomer(Path study) {
-    Remembered remembered = new Remembered(study.resolveSibling("window.properties"));
+    Remembered remembered = new Remembered(study.resolveSibling("remembered"));
     remembered.language(Language.ENGLISH);
     return remembered;
   }

@@ -117,7 +117,7 @@ class StudyHistoryTest {
   @Test
   void savingInTheMidstOfAMovementKeepsTheSavedStateReachable() {
     step(COST, 4);
-    history.markSaved();
+    history.markSaved(history.current());
     step(COST, 5);
     assertThat(history.dirty()).isTrue();
     history.undo();
@@ -128,7 +128,7 @@ class StudyHistoryTest {
   @Test
   void undoBehindTheSavedStateIsUnsaved() {
     step(COST, 4);
-    history.markSaved();
+    history.markSaved(history.current());
     history.undo();
     assertThat(history.dirty()).isTrue();
   }
@@ -146,5 +146,17 @@ class StudyHistoryTest {
     history.undo();
     history.redo();
     assertThat(history.current()).isSameAs(opened);
+  }
+
+  @Test
+  void whatIsEditedWhileItIsBeingWrittenIsStillUnsaved() {
+    step(COST, 5);
+    Study written = history.current();
+    history.settle();
+    step(COST, 6);
+    history.markSaved(written);
+    assertThat(history.dirty()).isTrue();
+    history.undo();
+    assertThat(history.dirty()).isFalse();
   }
 }
