@@ -68,7 +68,9 @@ final class ExplanationTable {
   private static DefaultTableModel model(BoundPlugin plugin, Explanation.Table data) {
     Locale locale = Language.inForce().locale();
     Object[] header =
-        data.columns().stream().map(c -> Sentences.of(plugin.plugin(), c, locale)).toArray();
+        data.columns().stream()
+            .map(c -> UnitText.of(Sentences.of(plugin.plugin(), c, locale)))
+            .toArray();
     DefaultTableModel model =
         new DefaultTableModel(header, 0) {
           private static final long serialVersionUID = 1L;

@@ -1,15 +1,15 @@
 package plyworth.workbench.desktop;
 
 import java.awt.BorderLayout;
+import java.awt.Font;
 import java.math.BigInteger;
 import java.util.List;
 import java.util.Locale;
-import javax.swing.BorderFactory;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
+import javax.swing.JTextArea;
 import javax.swing.SwingConstants;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.DefaultTableModel;
@@ -28,10 +28,8 @@ final class PositionsView implements View {
     FileDrop.onto(table);
     table.setFillsViewportHeight(true);
     table.getAccessibleContext().setAccessibleName(Words.of("view.positions.name"));
-    JLabel note = new JLabel(Words.of("positions.note"));
-    note.setBorder(BorderFactory.createEmptyBorder(8, 10, 8, 10));
-    note.setLabelFor(table);
-    panel.add(note, BorderLayout.NORTH);
+    JTextArea note = StackPanel.words(Words.of("positions.note"), Font.PLAIN);
+    panel.add(StackPanel.note(note), BorderLayout.NORTH);
     panel.add(new JScrollPane(table), BorderLayout.CENTER);
   }
 

@@ -1,11 +1,11 @@
 package plyworth.workbench.desktop;
 
 import java.awt.BorderLayout;
-import javax.swing.BorderFactory;
+import java.awt.Font;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
 import javax.swing.ListSelectionModel;
 import plyworth.workbench.analysis.Ranked;
 
@@ -13,7 +13,7 @@ import plyworth.workbench.analysis.Ranked;
 final class RankingTableView implements View {
 
   private final RankingTable table = new RankingTable();
-  private final JLabel note = new JLabel(" ");
+  private final JTextArea note = StackPanel.words(" ", Font.PLAIN);
   private final JPanel panel = new JPanel(new BorderLayout());
   private Session session;
   private Ranked shown;
@@ -34,8 +34,7 @@ final class RankingTableView implements View {
               }
             });
     note.setName("table-note");
-    note.setBorder(BorderFactory.createEmptyBorder(8, 10, 8, 10));
-    panel.add(note, BorderLayout.NORTH);
+    panel.add(StackPanel.note(note), BorderLayout.NORTH);
     panel.add(new JScrollPane(table), BorderLayout.CENTER);
   }
 

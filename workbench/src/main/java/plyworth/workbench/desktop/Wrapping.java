@@ -34,7 +34,7 @@ final class Wrapping implements TableCellRenderer, TableColumnModelListener {
     this.bold = bold;
     text.setLineWrap(true);
     text.setWrapStyleWord(true);
-    text.setBorder(BorderFactory.createEmptyBorder(2, 6, 2, 6));
+    text.setBorder(BorderFactory.createEmptyBorder(2, 6, 2, 8));
   }
 
   /** Follows the columns of the table, after its model has changed. */
@@ -79,6 +79,7 @@ final class Wrapping implements TableCellRenderer, TableColumnModelListener {
   public Component getTableCellRendererComponent(
       JTable shown, Object value, boolean selected, boolean focused, int row, int column) {
     fill(value, row, width(column));
+    text.setOpaque(selected);
     text.setForeground(selected ? shown.getSelectionForeground() : shown.getForeground());
     text.setBackground(selected ? shown.getSelectionBackground() : shown.getBackground());
     text.getAccessibleContext().setAccessibleName(text.getText());
