@@ -44,10 +44,19 @@ public interface ScoringPlugin {
 
   /**
    * The sentences behind every {@link Text} of this plugin. By default the resource bundle {@code
-   * texts} in the plugin's own package.
+   * texts} in the plugin's own package, {@code texts_zh_CN} beside it for Simplified Chinese and so
+   * on.
+   *
+   * <p>A word that stands in a table, as the label of a bar or as an argument is looked up there as
+   * well: as a key, then under {@code term.} and the word itself, small and with hyphens for all
+   * that is no letter or digit; what is not there is shown as it stands. A language that the plugin
+   * does not carry gets the plain one, whatever the system speaks.
    */
   default ResourceBundle texts(Locale locale) {
     return ResourceBundle.getBundle(
-        getClass().getPackageName() + ".texts", locale, getClass().getClassLoader());
+        getClass().getPackageName() + ".texts",
+        locale,
+        getClass().getClassLoader(),
+        ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
   }
 }

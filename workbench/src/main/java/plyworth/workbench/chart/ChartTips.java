@@ -8,18 +8,25 @@ final class ChartTips {
   private ChartTips() {}
 
   /** A structure, one layer a line, outside first. */
-  static String of(RankingBars.Bar bar) {
+  static String of(RankingBars.Bar bar, ChartWords words) {
     StringBuilder html = new StringBuilder("<html><b>").append(Html.escaped(bar.name()));
-    html.append("</b>, outside first");
+    html.append("</b>, ").append(Html.escaped(words.of("tip.outside-first")));
     bar.plies().forEach(ply -> html.append("<br>").append(Html.escaped(ply.full())));
     return html.append("</html>").toString();
   }
 
   /** One part of a bar: how much of the value comes from its criterion. */
-  static String of(RankingBars.Bar bar, Object criterion, double contribution) {
+  static String of(RankingBars.Bar bar, Object criterion, double contribution, ChartWords words) {
     String said =
-        String.format(
-            Locale.ROOT, "<b>%s</b>: %.3f of %.3f<br>", criterion, contribution, bar.value());
-    return of(bar).replace("<html>", "<html>" + said);
+        words.of(
+            "tip.part",
+            "<b>" + Html.escaped(criterion.toString()) + "</b>",
+            figure(contribution),
+            figure(bar.value()));
+    return of(bar, words).replace("<html>", "<html>" + said + "<br>");
+  }
+
+  private static String figure(double value) {
+    return String.format(Locale.ROOT, "%.3f", value);
   }
 }

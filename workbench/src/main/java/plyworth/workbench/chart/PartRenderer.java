@@ -16,9 +16,6 @@ import org.jfree.data.category.CategoryDataset;
 /** Draws the parts of the bars. The bar of a structure that is out of the ranking is pale. */
 final class PartRenderer extends StackedBarRenderer {
 
-  /** Name of the part that is not known yet. */
-  static final String UNKNOWN = "unknown: up to";
-
   private static final long serialVersionUID = 1L;
   private static final float PALE = 0.4f;
   private static final int FAINT = 28;
@@ -45,7 +42,8 @@ final class PartRenderer extends StackedBarRenderer {
             ChartTips.of(
                 bars.bars().get(column),
                 data.getRowKey(row),
-                data.getValue(row, column).doubleValue()));
+                data.getValue(row, column).doubleValue(),
+                bars.words()));
   }
 
   @Override

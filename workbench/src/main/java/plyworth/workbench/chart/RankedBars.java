@@ -7,6 +7,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import plyworth.shared.data.Choice;
 import plyworth.shared.material.Material;
 import plyworth.shared.material.MaterialLibrary;
 import plyworth.shared.structure.Layer;
@@ -28,10 +29,12 @@ public final class RankedBars {
   private final MaterialLibrary materials;
   private final List<Weighed> criteria;
   private final int[] counting;
+  private final ChartWords words;
   private Set<Layer> above = Set.of();
 
-  private RankedBars(Ranked ranked) {
+  private RankedBars(Ranked ranked, ChartWords words) {
     this.ranked = ranked;
+    this.words = words;
     materials = ranked.study().materialsAtHand();
     criteria = ranked.ranking().model().criteria();
     counting = IntStream.range(0, criteria.size()).filter(c -> criteria.get(c).counts()).toArray();
@@ -39,10 +42,10 @@ public final class RankedBars {
 
   /** The bars of the baseline and of listed candidates, not more than {@code most} of them. */
   public static RankingBars of(Ranked ranked, BestList listed, int most, Locale locale) {
-    return new RankedBars(ranked).bars(listed, most, locale);
+    return new RankedBars(ranked, new ChartWords(locale)).bars(listed, most);
   }
 
-  private RankingBars bars(BestList listed, int most, Locale locale) {
+  private RankingBars bars(BestList listed, int most) {
     List<RankingBars.Bar> bars = new ArrayList<>();
     bars.add(baseline());
     for (BestList.Entry entry : listed.entries()) {
@@ -56,7 +59,7 @@ public final class RankedBars {
       }
     }
     String note = note(bars.size() - 1, listed.eachKind());
-    return new RankingBars(ranked.study().title(), note, names(locale), bars);
+    return new RankingBars(ranked.study().title(), note, names(), bars, words);
   }
 
   /** The rank; where it is not known, the place in the list, in brackets. */
@@ -66,31 +69,27 @@ public final class RankedBars {
 
   private String note(int shown, boolean eachKind) {
     if (shown == 0) {
-      return "No candidate is ranked: every one is blocked, excluded or cannot be judged";
+      return words.of("note.none");
     }
-    String shownOf = eachKind ? "The best of each of %d kinds, of %,d %s" : "The best %d of %,d %s";
+    boolean counted = ranked.ranking().isCounted();
     String best =
-        ranked.ranking().isCounted()
-            ? String.format(
-                Locale.ROOT, shownOf, shown, ranked.ranking().counts().ranked(), "ranked")
-            : String.format(
-                Locale.ROOT,
-                shownOf,
-                shown,
-                ranked.scored().compiled().paths().count(),
-                "candidates");
-    String weighting = ", weighting \"" + ranked.study().weighting() + "\"";
-    return ranked.ranking().complete()
-        ? best + weighting
-        : "PARTIAL, scoring was stopped. " + best + " so far" + weighting;
+        words.of(
+            (eachKind ? "note.kinds." : "note.all.") + (counted ? "ranked" : "candidates"),
+            shown,
+            counted
+                ? ranked.ranking().counts().ranked()
+                : ranked.scored().compiled().paths().count(),
+            ranked.study().weighting());
+    return ranked.ranking().complete() ? best : words.of("note.partial", best);
   }
 
-  private List<String> names(Locale locale) {
+  private List<String> names() {
     BoundPlugins bound = ranked.scored().compiled().prepared().bound();
     List<String> names = new ArrayList<>();
     for (int c : counting) {
       BoundCriterion criterion = criteria.get(c).criterion();
-      String title = Sentences.of(bound.plugin(criterion), criterion.criterion().title(), locale);
+      String title =
+          Sentences.of(bound.plugin(criterion), criterion.criterion().title(), words.locale());
       names.add(names.contains(title) ? title + " (" + criterion.id() + ")" : title);
     }
     return names;
@@ -98,15 +97,8 @@ public final class RankedBars {
 
   private RankingBars.Bar baseline() {
     Group group = ranked.baseline().group();
-    String name =
-        switch (group) {
-          case RANKED -> "today";
-          case OPEN, CANNOT_BE_JUDGED -> "today, cannot be judged";
-          case EXCLUDED -> "today, excluded by a limit";
-          case BLOCKED -> "today, blocked";
-        };
     return bar(
-        name,
+        words.of("today." + Choice.plain(group)),
         ranked.baseline().structure(),
         ranked.baseline().valuation(),
         group == Group.RANKED ? RankingBars.Standing.BASELINE : RankingBars.Standing.BASELINE_OUT);

@@ -11,8 +11,10 @@ import java.util.Optional;
  * @param note what is to be known of the whole, on a line below the heading
  * @param criteria name of each part of a bar, in the order they are stacked
  * @param bars bars from the top down; their names differ
+ * @param words the language
  */
-public record RankingBars(String title, String note, List<String> criteria, List<Bar> bars) {
+public record RankingBars(
+    String title, String note, List<String> criteria, List<Bar> bars, ChartWords words) {
 
   /** Copies the lists. */
   public RankingBars {

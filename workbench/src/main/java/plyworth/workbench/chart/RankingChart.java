@@ -73,7 +73,7 @@ public final class RankingChart {
         data.addValue(bar.contributions().get(c), bars.criteria().get(c), bar.name());
       }
       if (bar.open()) {
-        data.addValue(bar.upTo() - bar.value(), PartRenderer.UNKNOWN, bar.name());
+        data.addValue(bar.upTo() - bar.value(), bars.words().of("unknown"), bar.name());
       }
     }
     return data;
@@ -94,7 +94,7 @@ public final class RankingChart {
   private static String label(RankingBars bars) {
     boolean marked =
         bars.bars().stream().anyMatch(b -> b.standing() == RankingBars.Standing.BASELINE);
-    return marked ? "value, 0 to 1; dashed: today" : "value, 0 to 1";
+    return bars.words().of(marked ? "axis.value-marked" : "axis.value");
   }
 
   private static void markToday(CategoryPlot plot, RankingBars bars, ChartTheme theme) {

@@ -105,7 +105,7 @@ final class StructureAxis extends CategoryAxis {
     if (info != null && info.getOwner() != null && info.getOwner().getEntityCollection() != null) {
       info.getOwner()
           .getEntityCollection()
-          .add(new CategoryLabelEntity(bar.name(), row, ChartTips.of(bar), null));
+          .add(new CategoryLabelEntity(bar.name(), row, ChartTips.of(bar, bars.words()), null));
     }
   }
 }

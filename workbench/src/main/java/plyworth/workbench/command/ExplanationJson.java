@@ -49,11 +49,11 @@ final class ExplanationJson {
           "rows",
           Json.of(
               table.rows().stream()
-                  .map(row -> Json.of(row.stream().map(ExplanationJson::cell).toList()))
+                  .map(row -> Json.of(row.stream().map(this::cell).toList()))
                   .toList()));
     } else if (section instanceof Explanation.Bars bars) {
       entries.put("unit", Json.of(bars.unit()));
-      entries.put("labels", Json.of(bars.labels().stream().map(Json::of).toList()));
+      entries.put("labels", Json.of(bars.labels().stream().map(this::word).toList()));
       entries.put("lengths", numbers(bars.lengths()));
     } else if (section instanceof Explanation.Curves curves) {
       entries.put("x", text(curves.x()));
@@ -80,10 +80,12 @@ final class ExplanationJson {
     return Json.of(texts.stream().map(this::text).toList());
   }
 
-  private static Json cell(Object cell) {
-    return cell instanceof Double number
-        ? Json.of(Digits.exported(number))
-        : Json.of(cell.toString());
+  private Json cell(Object cell) {
+    return cell instanceof Double number ? Json.of(Digits.exported(number)) : word(cell.toString());
+  }
+
+  private Json word(String word) {
+    return Json.of(Sentences.word(plugin, word, Locale.ENGLISH));
   }
 
   private static Json numbers(List<Double> numbers) {

@@ -65,7 +65,9 @@ final class ExplanationText {
       for (int i = 0; i < bars.labels().size(); i++) {
         out.printf(
             "  %12s %s  %s%n",
-            Digits.sensible(bars.lengths().get(i)), UnitText.of(bars.unit()), bars.labels().get(i));
+            Digits.sensible(bars.lengths().get(i)),
+            UnitText.of(bars.unit()),
+            word(bars.labels().get(i)));
       }
     } else if (section instanceof Explanation.Curves curves) {
       curves(curves);
@@ -77,7 +79,7 @@ final class ExplanationText {
     List<String> header = table.columns().stream().map(this::said).toList();
     List<List<String>> rows = new ArrayList<>();
     for (List<Object> row : table.rows()) {
-      rows.add(row.stream().map(ExplanationText::cell).toList());
+      rows.add(row.stream().map(this::cell).toList());
     }
     int[] widths = header.stream().mapToInt(String::length).toArray();
     for (List<String> row : rows) {
@@ -109,8 +111,12 @@ final class ExplanationText {
     }
   }
 
-  private static String cell(Object cell) {
-    return cell instanceof Double number ? Digits.sensible(number) : cell.toString();
+  private String cell(Object cell) {
+    return cell instanceof Double number ? Digits.sensible(number) : word(cell.toString());
+  }
+
+  private String word(String word) {
+    return Sentences.word(plugin, word, Locale.ENGLISH);
   }
 
   private String said(Text text) {

@@ -9,7 +9,10 @@ import java.util.Map;
 import javax.swing.UIManager;
 import plyworth.workbench.chart.ChartTheme;
 
-/** Light or dark: the colours of bleached and of unbleached paper, with the green of a plate. */
+/**
+ * Light, dark or high contrast: the colours of bleached and of unbleached paper with the green of a
+ * plate, or white on black.
+ */
 enum Appearance {
   /** Dark text on light ground. */
   LIGHT(
@@ -28,7 +31,18 @@ enum Appearance {
           "@foreground", "#E6E1D8",
           "@accentColor", "#5FB39B",
           "Table.gridColor", "#3D3934",
-          "MenuBar.background", "#262421"));
+          "MenuBar.background", "#262421")),
+  /** White on black, with nothing between but what must be told apart. */
+  HIGH_CONTRAST(
+      Map.of(
+          "@background", "#000000",
+          "@componentBackground", "#000000",
+          "@foreground", "#FFFFFF",
+          "@accentColor", "#FFD54A",
+          "@disabledForeground", "#B8B8B8",
+          "Component.borderColor", "#FFFFFF",
+          "Table.gridColor", "#8A8A8A",
+          "MenuBar.background", "#000000"));
 
   private final transient Map<String, String> colours;
 
@@ -47,7 +61,7 @@ enum Appearance {
     UIManager.put("TabbedPane.tabHeight", 30);
     UIManager.put("Table.showHorizontalLines", true);
     UIManager.put("Table.cellMargins", new java.awt.Insets(2, 6, 2, 6));
-    if (this == DARK) {
+    if (this != LIGHT) {
       FlatDarkLaf.setup();
     } else {
       FlatLightLaf.setup();

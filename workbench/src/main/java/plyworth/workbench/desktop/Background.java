@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicLong;
@@ -44,6 +45,8 @@ final class Background {
             show(stale, () -> done.accept(result));
           } catch (OutOfMemoryError e) {
             show(stale, () -> failed.accept(Words.of("failure.memory")));
+          } catch (CancellationException e) {
+            show(stale, () -> failed.accept(Words.of("failure.stopped")));
           } catch (DataException e) {
             show(stale, () -> failed.accept(String.join("\n\n", e.messages())));
           } catch (RuntimeException | Error e) {

@@ -27,6 +27,7 @@ final class CandidateView implements View {
   private final FindingsPanel findings = new FindingsPanel();
   private final ExplanationPanel explanation = new ExplanationPanel();
   private final JTabbedPane tabs = new JTabbedPane();
+  private final JSplitPane split;
   private Detail shown;
 
   CandidateView() {
@@ -42,10 +43,9 @@ final class CandidateView implements View {
     tabs.addTab(Words.of("candidate.tab.figures"), figures.component());
     tabs.addTab(Words.of("candidate.tab.findings"), findings.component());
     tabs.addTab(Words.of("candidate.tab.explanation"), explanation.component());
-    JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, top, tabs);
+    split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, top, tabs);
     split.setName("candidate-split");
     split.setResizeWeight(0.35);
-    split.setDividerLocation(290);
     split.setBorder(BorderFactory.createEmptyBorder());
     panel.add(split, BorderLayout.CENTER);
     panel.setMinimumSize(new Dimension(320, 300));
@@ -55,6 +55,22 @@ final class CandidateView implements View {
   @Override
   public JComponent component() {
     return panel;
+  }
+
+  /** The tab in front. */
+  int tab() {
+    return tabs.getSelectedIndex();
+  }
+
+  /** Height of the cross-section, pixels. */
+  int divider() {
+    return split.getDividerLocation();
+  }
+
+  /** Brings a tab to the front, and gives the cross-section its height. */
+  void arrange(int tab, int divider) {
+    tabs.setSelectedIndex(Math.min(tab, tabs.getTabCount() - 1));
+    split.setDividerLocation(divider);
   }
 
   /** Brings a tab to the front and gives it the keyboard. */

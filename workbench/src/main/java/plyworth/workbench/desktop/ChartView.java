@@ -7,7 +7,6 @@ import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
 import java.awt.event.FocusEvent;
 import java.awt.event.FocusListener;
-import java.util.Locale;
 import java.util.Optional;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
@@ -146,7 +145,7 @@ final class ChartView implements View {
       shown = ranked;
       listed = now.listed();
       if (other) {
-        bars = RankedBars.of(ranked, listed, BARS, Locale.ENGLISH);
+        bars = RankedBars.of(ranked, listed, BARS, Language.inForce().locale());
       }
       Optional<String> mark = marked.filter(this::isSelected).or(this::selectedBar);
       if (other || !mark.equals(marked)) {

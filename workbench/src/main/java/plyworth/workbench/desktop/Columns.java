@@ -12,21 +12,27 @@ final class Columns {
 
   private Columns() {}
 
+  /** Fits every column, however wide. */
+  static int fit(JTable table) {
+    return fit(table, Integer.MAX_VALUE);
+  }
+
   /**
    * Fits every column.
    *
-   * @param widest no column gets wider; longer texts are cut and shown in full by a tooltip
+   * @param widest no column gets wider for its cells, whose longer texts have to be broken into
+   *     lines; a heading always has room
    * @return the width of all columns
    */
   static int fit(JTable table, int widest) {
     int sum = 0;
     for (int c = 0; c < table.getColumnCount(); c++) {
-      int width = header(table, c);
+      int width = 0;
       for (int r = 0; r < Math.min(ROWS, table.getRowCount()); r++) {
         Component cell = table.prepareRenderer(table.getCellRenderer(r, c), r, c);
         width = Math.max(width, cell.getPreferredSize().width);
       }
-      width = Math.min(widest, width + ROOM);
+      width = Math.max(header(table, c), Math.min(widest, width)) + ROOM;
       table.getColumnModel().getColumn(c).setPreferredWidth(width);
       sum += width;
     }

@@ -1,6 +1,8 @@
 package plyworth.workbench.desktop;
 
 import java.awt.event.ActionEvent;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.JButton;
@@ -37,6 +39,22 @@ final class Command extends AbstractAction {
     putValue(Action.SHORT_DESCRIPTION, name);
   }
 
+  /** What it does, without marks for the keyboard; the name of the moment where it has one. */
+  String title() {
+    Object said = getValue(Action.SHORT_DESCRIPTION);
+    return said == null ? Marked.of(key).bare() : said.toString();
+  }
+
+  /** The keys that start it; empty without any. */
+  String keys() {
+    KeyStroke stroke = (KeyStroke) getValue(Action.ACCELERATOR_KEY);
+    if (stroke == null) {
+      return "";
+    }
+    String held = InputEvent.getModifiersExText(stroke.getModifiers());
+    return (held.isEmpty() ? "" : held + "+") + KeyEvent.getKeyText(stroke.getKeyCode());
+  }
+
   JMenuItem menuItem() {
     return named(new JMenuItem(this), "menu:");
   }
@@ -45,7 +63,7 @@ final class Command extends AbstractAction {
   JButton button() {
     JButton button = new JButton(this);
     button.setHideActionText(true);
-    button.setText(Marked.of(key).text());
+    button.setText(Marked.of(key).bare());
     button.setMnemonic(0);
     return named(button, "button:");
   }

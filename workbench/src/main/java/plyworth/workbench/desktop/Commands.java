@@ -3,7 +3,11 @@ package plyworth.workbench.desktop;
 import java.awt.Toolkit;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.swing.Action;
 import javax.swing.ButtonGroup;
@@ -12,6 +16,7 @@ import javax.swing.JMenuBar;
 import javax.swing.JRadioButtonMenuItem;
 import javax.swing.JToolBar;
 import javax.swing.KeyStroke;
+import plyworth.shared.data.Choice;
 
 /** Everything the user can do, in one place; menus and tool bar are made from it. */
 final class Commands {
@@ -27,11 +32,13 @@ final class Commands {
   private final Command why;
   private final Command eachKind;
   private final Command all;
-  private final Command light;
-  private final Command dark;
+  private final Command find;
+  private final Map<Appearance, Command> appearances = new EnumMap<>(Appearance.class);
+  private final Map<Language, Command> languages = new EnumMap<>(Language.class);
   private final List<Command> places;
+  private final RecentMenu recent;
 
-  Commands(WorkbenchFrame frame, Session session) {
+  Commands(WorkbenchFrame frame, Session session, List<Place> places) {
     open = Command.of("action.open", menu(KeyEvent.VK_O, 0), frame::chooseAndOpen);
     save = Command.of("action.save", menu(KeyEvent.VK_S, 0), frame::save);
     saveAs =
@@ -47,9 +54,19 @@ final class Commands {
     why = Command.of("action.why", menu(KeyEvent.VK_I, 0), frame::inquire);
     eachKind = Command.of("action.each-kind", menu(KeyEvent.VK_K, 0), () -> session.list(true));
     all = Command.of("action.all", menu(KeyEvent.VK_L, 0), () -> session.list(false));
-    light = Command.of("action.light", null, () -> frame.dress(Appearance.LIGHT));
-    dark = Command.of("action.dark", null, () -> frame.dress(Appearance.DARK));
-    places = frame.places().stream().map(Commands::place).toList();
+    find =
+        Command.of(
+            "action.find", menu(KeyEvent.VK_P, InputEvent.SHIFT_DOWN_MASK), frame::findCommand);
+    for (Appearance appearance : Appearance.values()) {
+      String key = "appearance." + Choice.plain(appearance);
+      appearances.put(appearance, Command.of(key, null, () -> frame.dress(appearance)));
+    }
+    recent = new RecentMenu(frame);
+    for (Language language : Language.values()) {
+      String key = "language." + Choice.plain(language);
+      languages.put(language, Command.of(key, null, () -> frame.speak(language)));
+    }
+    this.places = places.stream().map(Commands::place).toList();
   }
 
   private static Command place(Place place) {
@@ -74,51 +91,70 @@ final class Commands {
     undo.name(Words.of("action.undo.named", undoing.orElse("")).strip());
     redo.setEnabled(redoing.isPresent());
     redo.name(Words.of("action.redo.named", redoing.orElse("")).strip());
-    save.setEnabled(history.filter(StudyHistory::dirty).isPresent());
-    saveAs.setEnabled(history.isPresent());
+    boolean free = !session.writing();
+    save.setEnabled(free && history.filter(StudyHistory::dirty).isPresent());
+    saveAs.setEnabled(free && history.isPresent());
     stop.setEnabled(session.scoring());
     again.setEnabled(history.isPresent() && !session.scoring());
     why.setEnabled(session.ranked().isPresent());
     eachKind.putValue(Action.SELECTED_KEY, session.eachKind());
     all.putValue(Action.SELECTED_KEY, !session.eachKind());
+    languages.forEach(
+        (language, command) ->
+            command.putValue(Action.SELECTED_KEY, language == Language.inForce()));
   }
 
   /** Ticks what is worn. */
   void show(Appearance appearance) {
-    light.putValue(Action.SELECTED_KEY, appearance == Appearance.LIGHT);
-    dark.putValue(Action.SELECTED_KEY, appearance == Appearance.DARK);
+    appearances.forEach(
+        (each, command) -> command.putValue(Action.SELECTED_KEY, each == appearance));
+  }
+
+  /** A menu: commands that follow each other, then those of which one at a time holds. */
+  private record Group(String key, List<Command> commands, List<Command> oneOf) {}
+
+  private List<Group> groups() {
+    return List.of(
+        new Group("menu.file", List.of(open, save, saveAs, quit), List.of()),
+        new Group("menu.edit", List.of(undo, redo, find), List.of()),
+        new Group("menu.ranking", List.of(stop, again, why), List.of(eachKind, all)),
+        new Group("menu.view", places, List.copyOf(appearances.values())),
+        new Group("menu.language", List.of(), List.copyOf(languages.values())));
+  }
+
+  /** Every command by the name of its menu, in the order of the menus. */
+  Map<String, List<Command>> byMenu() {
+    Map<String, List<Command>> found = new LinkedHashMap<>();
+    for (Group group : groups()) {
+      List<Command> commands = new ArrayList<>(group.commands());
+      commands.addAll(group.oneOf());
+      found.put(Marked.of(group.key()).bare(), commands);
+    }
+    return found;
   }
 
   JMenuBar menuBar() {
     JMenuBar bar = new JMenuBar();
-    bar.add(menu("menu.file", List.of(open, save, saveAs, quit)));
-    bar.add(menu("menu.edit", List.of(undo, redo)));
-    JMenu ranking = menu("menu.ranking", List.of(stop, again, why));
-    oneOf(ranking, List.of(eachKind, all));
-    bar.add(ranking);
-    JMenu view = menu("menu.view", places);
-    oneOf(view, List.of(light, dark));
-    bar.add(view);
+    groups().forEach(group -> bar.add(menu(group)));
+    bar.getMenu(0).insert(recent.component(), 1);
     return bar;
   }
 
-  /** Adds commands of which one at a time holds. */
-  private static void oneOf(JMenu menu, List<Command> commands) {
-    menu.addSeparator();
-    ButtonGroup group = new ButtonGroup();
-    for (Command command : commands) {
+  private static JMenu menu(Group group) {
+    Marked marked = Marked.of(group.key());
+    JMenu menu = new JMenu(marked.text());
+    menu.setName(group.key());
+    menu.setMnemonic(marked.key());
+    group.commands().forEach(command -> menu.add(command.menuItem()));
+    if (menu.getItemCount() > 0 && !group.oneOf().isEmpty()) {
+      menu.addSeparator();
+    }
+    ButtonGroup one = new ButtonGroup();
+    for (Command command : group.oneOf()) {
       JRadioButtonMenuItem item = command.named(new JRadioButtonMenuItem(command), "menu:");
-      group.add(item);
+      one.add(item);
       menu.add(item);
     }
-  }
-
-  private static JMenu menu(String key, List<Command> commands) {
-    Marked marked = Marked.of(key);
-    JMenu menu = new JMenu(marked.text());
-    menu.setName(key);
-    menu.setMnemonic(marked.key());
-    commands.forEach(command -> menu.add(command.menuItem()));
     return menu;
   }
 

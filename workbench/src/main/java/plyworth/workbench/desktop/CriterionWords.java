@@ -1,7 +1,6 @@
 package plyworth.workbench.desktop;
 
 import java.util.List;
-import java.util.Locale;
 import plyworth.shared.scoring.Criterion;
 import plyworth.shared.scoring.Outcome;
 import plyworth.shared.scoring.ScoringPlugin;
@@ -37,7 +36,7 @@ final class CriterionWords {
   }
 
   static String sentence(Ranked ranked, BoundCriterion criterion, Text text) {
-    return Sentences.of(plugin(ranked, criterion), text, Locale.ENGLISH);
+    return Sentences.of(plugin(ranked, criterion), text, Language.inForce().locale());
   }
 
   /** A figure with sensible digits, or the name of its class; a dash when unknown. */

@@ -2,6 +2,7 @@ package plyworth.workbench.desktop;
 
 import java.awt.BasicStroke;
 import java.awt.Dimension;
+import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -28,6 +29,7 @@ final class CrossSection extends JComponent {
   private static final int BODY = 100;
   private static final int TODAY = 46;
   private static final int GAP = 24;
+  private static final double SMALLEST = 0.7;
 
   private transient Optional<LayerStack> own = Optional.empty();
   private transient Optional<LayerStack> today = Optional.empty();
@@ -73,7 +75,7 @@ final class CrossSection extends JComponent {
     return getFontMetrics(font()).getHeight() + 4.0;
   }
 
-  private static java.awt.Font font() {
+  private static Font font() {
     return UIManager.getFont("Label.font");
   }
 
@@ -125,12 +127,23 @@ final class CrossSection extends JComponent {
     for (int i = 0; i < middles.length; i++) {
       g.draw(new Line2D.Double(x, middles[i], start - 4.0, lines[i]));
       float baseline = (float) (lines[i] + (metrics.getAscent() - metrics.getDescent()) / 2.0);
-      String label =
-          BasicGraphicsUtils.getClippedString(this, metrics, stack.label(i), getWidth() - start);
-      g.drawString(label, start, baseline);
+      drawFitted(g, stack.label(i), start, baseline);
     }
     double below = Math.max(top() + stack.gaugeUm() * scale(), lines[lines.length - 1] + 8) + 2;
     g.drawString(Words.of("section.inside"), start, (float) (below + metrics.getAscent()));
+  }
+
+  /** In smaller letters where it would not fit. */
+  private void drawFitted(Graphics2D g, String label, int x, float baseline) {
+    Font usual = g.getFont();
+    double fit = (getWidth() - x) / (double) g.getFontMetrics().stringWidth(label);
+    double share = Math.max(SMALLEST, Math.min(1, fit));
+    g.setFont(usual.deriveFont((float) (usual.getSize2D() * share)));
+    g.drawString(
+        BasicGraphicsUtils.getClippedString(this, g.getFontMetrics(), label, getWidth() - x),
+        x,
+        baseline);
+    g.setFont(usual);
   }
 
   /** Middles of the labels: at the middle of their layer, pushed apart to one line each. */

@@ -17,14 +17,16 @@ public final class Desktop {
 
   /** Opens the window on a study file. */
   public static void open(Path study, PluginCatalog catalog) {
-    SwingUtilities.invokeLater(() -> show(study, catalog, Appearance.LIGHT));
+    SwingUtilities.invokeLater(() -> show(study, catalog, new Remembered(UserFolder.here())));
   }
 
   /** Builds and shows the window; on the event thread. */
-  static WorkbenchFrame show(Path study, PluginCatalog catalog, Appearance appearance) {
-    appearance.apply();
-    WorkbenchFrame frame = new WorkbenchFrame(new Session(catalog));
-    frame.dress(appearance);
+  static WorkbenchFrame show(Path study, PluginCatalog catalog, Remembered remembered) {
+    remembered.language().speak();
+    remembered.appearance().apply();
+    WorkbenchFrame frame =
+        new WorkbenchFrame(new Session(catalog, remembered.unsaved()), remembered);
+    frame.dress(remembered.appearance());
     frame.setVisible(true);
     frame.open(study);
     return frame;

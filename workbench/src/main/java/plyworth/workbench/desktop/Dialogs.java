@@ -10,8 +10,8 @@ import javax.swing.JFrame;
 import javax.swing.JOptionPane;
 import javax.swing.JTextArea;
 import javax.swing.filechooser.FileNameExtensionFilter;
-import plyworth.shared.data.DataException;
 import plyworth.shared.store.StudyFile;
+import plyworth.shared.study.Study;
 
 /** Asks for files, and before anything is lost; says what did not work. */
 final class Dialogs {
@@ -27,17 +27,31 @@ final class Dialogs {
   }
 
   void chooseAndOpen() {
-    if (!mayLeave()) {
-      return;
-    }
-    JFileChooser chooser = chooser();
-    if (chooser.showOpenDialog(frame) == JFileChooser.APPROVE_OPTION) {
-      session.open(chooser.getSelectedFile().toPath(), this::refused);
+    leaving(
+        () -> {
+          JFileChooser chooser = chooser();
+          if (chooser.showOpenDialog(frame) == JFileChooser.APPROVE_OPTION) {
+            open(chooser.getSelectedFile().toPath());
+          }
+        });
+  }
+
+  /** Opens a study, and asks whether to take up what was kept of it and never saved. */
+  void open(Path path) {
+    session.open(path, this::refused, this::offer);
+  }
+
+  private void offer(Study kept) {
+    int answer = asked(JOptionPane.YES_NO_OPTION, "dialog.recover", session.file().getFileName());
+    if (answer == JOptionPane.YES_OPTION) {
+      session.recover(kept);
+    } else if (answer == JOptionPane.NO_OPTION) {
+      session.forgetUnsaved();
     }
   }
 
   void save() {
-    tried(session::save);
+    session.save(() -> {}, this::refused);
   }
 
   void saveAs() {
@@ -51,50 +65,45 @@ final class Dialogs {
     boolean ends = name.toLowerCase(Locale.ROOT).endsWith(StudyFile.SUFFIX);
     Path path = ends ? chosen : chosen.resolveSibling(name + StudyFile.SUFFIX);
     boolean other = !path.toAbsolutePath().equals(session.file().toAbsolutePath());
-    if (!other || !Files.exists(path) || asked("dialog.replace", path.getFileName())) {
-      tried(() -> session.saveAs(other ? path : session.file()));
+    if (!other || !Files.exists(path) || mayReplace(path)) {
+      session.saveAs(other ? path : session.file(), this::refused);
     }
   }
 
-  private boolean asked(String key, Object... arguments) {
-    int answer =
-        JOptionPane.showConfirmDialog(
-            frame,
-            words(Words.of(key, arguments)),
-            Words.of(key + ".title"),
-            JOptionPane.OK_CANCEL_OPTION);
+  private boolean mayReplace(Path path) {
+    int answer = asked(JOptionPane.OK_CANCEL_OPTION, "dialog.replace", path.getFileName());
     return answer == JOptionPane.OK_OPTION;
   }
 
-  /** Whether nothing unsaved would be lost, or the user wants it so. */
-  boolean mayLeave() {
+  private int asked(int options, String key, Object... arguments) {
+    return JOptionPane.showConfirmDialog(
+        frame, words(Words.of(key, arguments)), Words.of(key + ".title"), options);
+  }
+
+  /** Goes on when nothing unsaved would be lost, when it is saved, or when the user wants it so. */
+  void leaving(Runnable then) {
+    session.whenWritten(() -> leave(then));
+  }
+
+  private void leave(Runnable then) {
     if (session.history().filter(StudyHistory::dirty).isEmpty()) {
-      return true;
+      then.run();
+      return;
     }
     int answer =
-        JOptionPane.showConfirmDialog(
-            frame,
-            words(Words.of("dialog.unsaved", session.file().getFileName())),
-            Words.of("dialog.unsaved.title"),
-            JOptionPane.YES_NO_CANCEL_OPTION);
-    return answer == JOptionPane.NO_OPTION
-        || answer == JOptionPane.YES_OPTION && tried(session::save);
+        asked(JOptionPane.YES_NO_CANCEL_OPTION, "dialog.unsaved", session.file().getFileName());
+    if (answer == JOptionPane.YES_OPTION) {
+      session.save(then, this::refused);
+    } else if (answer == JOptionPane.NO_OPTION) {
+      session.forgetUnsaved();
+      then.run();
+    }
   }
 
   /** Says why something did not work. */
   void refused(String reason) {
     JOptionPane.showMessageDialog(
         frame, words(reason), Words.of("dialog.failed.title"), JOptionPane.ERROR_MESSAGE);
-  }
-
-  private boolean tried(Runnable work) {
-    try {
-      work.run();
-      return true;
-    } catch (DataException e) {
-      refused(e.getMessage());
-      return false;
-    }
   }
 
   private static JTextArea words(String text) {

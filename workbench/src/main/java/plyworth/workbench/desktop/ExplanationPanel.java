@@ -4,7 +4,6 @@ import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.Font;
 import java.util.List;
-import java.util.Locale;
 import javax.swing.BorderFactory;
 import javax.swing.Box;
 import javax.swing.JComboBox;
@@ -109,7 +108,7 @@ final class ExplanationPanel {
     } else if (section instanceof Explanation.Bars bars) {
       sections.add(
           chart(
-              ExplanationChart.bars(bars, Appearance.chartTheme()),
+              ExplanationChart.bars(said(plugin, bars), Appearance.chartTheme()),
               60 + BAR_HEIGHT * bars.labels().size()));
     } else if (section instanceof Explanation.Curves curves) {
       sections.add(
@@ -125,7 +124,16 @@ final class ExplanationPanel {
   }
 
   private static String said(BoundPlugin plugin, Text text) {
-    return Sentences.of(plugin.plugin(), text, Locale.ENGLISH);
+    return Sentences.of(plugin.plugin(), text, Language.inForce().locale());
+  }
+
+  /** The same bars with their labels in the language in force. */
+  private static Explanation.Bars said(BoundPlugin plugin, Explanation.Bars bars) {
+    List<String> labels =
+        bars.labels().stream()
+            .map(l -> Sentences.word(plugin.plugin(), l, Language.inForce().locale()))
+            .toList();
+    return new Explanation.Bars(bars.title(), bars.unit(), labels, bars.lengths(), bars.basis());
   }
 
   private static JComponent chart(JFreeChart chart, int height) {

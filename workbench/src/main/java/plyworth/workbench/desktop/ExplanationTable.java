@@ -4,12 +4,14 @@ import java.awt.Dimension;
 import java.awt.event.MouseWheelListener;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.SwingConstants;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.DefaultTableModel;
+import javax.swing.table.TableColumn;
 import plyworth.shared.scoring.Explanation;
 import plyworth.workbench.host.BoundPlugin;
 import plyworth.workbench.host.Digits;
@@ -25,12 +27,19 @@ final class ExplanationTable {
 
   static JComponent of(BoundPlugin plugin, Explanation.Table data) {
     JTable table = new JTable(model(plugin, data));
+    FileDrop.onto(table);
     table.setDefaultRenderer(Object.class, new CellRenderer());
     table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
     table
         .getAccessibleContext()
-        .setAccessibleName(Sentences.of(plugin.plugin(), data.title(), Locale.ENGLISH));
+        .setAccessibleName(
+            Sentences.of(plugin.plugin(), data.title(), Language.inForce().locale()));
     int width = Columns.fit(table, WIDEST);
+    for (int c = 0; c < table.getColumnCount(); c++) {
+      TableColumn column = table.getColumnModel().getColumn(c);
+      column.setWidth(column.getPreferredWidth());
+    }
+    new Wrapping(table, column -> isText(data, column), row -> false).follow();
     JScrollPane scroll =
         new JScrollPane(
             table,
@@ -38,11 +47,15 @@ final class ExplanationTable {
             JScrollPane.HORIZONTAL_SCROLLBAR_AS_NEEDED);
     int height =
         table.getTableHeader().getPreferredSize().height
-            + table.getRowHeight() * table.getRowCount()
+            + IntStream.range(0, table.getRowCount()).map(table::getRowHeight).sum()
             + SCROLL_BAR;
     scroll.setPreferredSize(new Dimension(width, height));
     letTheWheelThrough(scroll);
     return scroll;
+  }
+
+  private static boolean isText(Explanation.Table data, int column) {
+    return data.rows().stream().allMatch(row -> row.get(column) instanceof String);
   }
 
   /** The wheel turns the whole explanation, not the table under the pointer. */
@@ -53,9 +66,10 @@ final class ExplanationTable {
   }
 
   private static DefaultTableModel model(BoundPlugin plugin, Explanation.Table data) {
+    Locale locale = Language.inForce().locale();
     Object[] header =
         data.columns().stream()
-            .map(c -> Sentences.of(plugin.plugin(), c, Locale.ENGLISH))
+            .map(c -> UnitText.of(Sentences.of(plugin.plugin(), c, locale)))
             .toArray();
     DefaultTableModel model =
         new DefaultTableModel(header, 0) {
@@ -67,12 +81,16 @@ final class ExplanationTable {
           }
         };
     for (List<Object> row : data.rows()) {
-      model.addRow(row.toArray());
+      model.addRow(
+          row.stream()
+              .map(
+                  c -> c instanceof String word ? Sentences.word(plugin.plugin(), word, locale) : c)
+              .toArray());
     }
     return model;
   }
 
-  /** Numbers right-aligned with sensible digits; long texts in a tooltip as well. */
+  /** Numbers right-aligned with sensible digits. */
   private static final class CellRenderer extends DefaultTableCellRenderer {
 
     private static final long serialVersionUID = 1L;
@@ -83,7 +101,6 @@ final class ExplanationTable {
       setHorizontalAlignment(number ? SwingConstants.RIGHT : SwingConstants.LEFT);
       String text = number ? Digits.sensible((Double) value) : UnitText.of(String.valueOf(value));
       setText(text);
-      setToolTipText(text);
     }
   }
 }

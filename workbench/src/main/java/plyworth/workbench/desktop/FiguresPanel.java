@@ -16,13 +16,13 @@ import javax.swing.table.TableColumn;
 /** Every figure of a structure with its range, beside today's. */
 final class FiguresPanel {
 
-  private static final int WIDEST = 200;
+  private static final int NARROWEST = 100;
 
   private final JPanel panel = new JPanel(new BorderLayout());
   private final JTextArea note =
       StackPanel.words(Words.of("figures.range-note", Detail.DRAWS), Font.PLAIN);
   private final JTable table =
-      new JTable() {
+      new WideTable(null) {
         private static final long serialVersionUID = 1L;
 
         @Override
@@ -33,17 +33,19 @@ final class FiguresPanel {
         }
       };
 
+  private final Wrapping names =
+      new Wrapping(
+          table, column -> column == 0, row -> ((FigureRows) table.getModel()).weighed(row));
+
   FiguresPanel() {
     table.setName("figures");
+    FileDrop.onto(table);
     table.setFillsViewportHeight(true);
     table.putClientProperty("FlatLaf.styleClass", "medium");
     table.setDefaultRenderer(Object.class, new CellRenderer());
     table.getAccessibleContext().setAccessibleName(Words.of("candidate.figures.name"));
-    StackPanel foot = new StackPanel();
-    foot.setBorder(javax.swing.BorderFactory.createEmptyBorder(6, 8, 6, 8));
-    foot.add(note);
     panel.add(new JScrollPane(table), BorderLayout.CENTER);
-    panel.add(foot, BorderLayout.SOUTH);
+    panel.add(StackPanel.note(note), BorderLayout.SOUTH);
   }
 
   JComponent component() {
@@ -58,11 +60,16 @@ final class FiguresPanel {
   void show(Detail detail) {
     int row = table.getSelectedRow();
     table.setModel(new FigureRows(detail));
-    Columns.fit(table, WIDEST);
+    Columns.fit(table);
+    TableColumn name = table.getColumnModel().getColumn(0);
+    name.setMinWidth(NARROWEST);
+    name.setPreferredWidth(NARROWEST);
     for (int c = 1; c < table.getColumnCount(); c++) {
       TableColumn column = table.getColumnModel().getColumn(c);
       column.setMinWidth(column.getPreferredWidth());
+      column.setMaxWidth(column.getPreferredWidth());
     }
+    names.follow();
     if (row >= 0 && row < table.getRowCount()) {
       table.setRowSelectionInterval(row, row);
     }

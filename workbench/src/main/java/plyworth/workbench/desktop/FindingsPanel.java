@@ -2,7 +2,6 @@ package plyworth.workbench.desktop;
 
 import java.awt.BorderLayout;
 import java.awt.Color;
-import java.util.Locale;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -67,7 +66,7 @@ final class FindingsPanel {
         + mark(finding.level())
         + Words.of("findings." + Choice.plain(finding.level()))
         + "</b>: "
-        + Html.escaped(Sentences.of(plugin, finding.text(), Locale.ENGLISH))
+        + Html.escaped(Sentences.of(plugin, finding.text(), Language.inForce().locale()))
         + "<br><font color='"
         + hex(Appearance.chartTheme().muted())
         + "'>"

@@ -90,6 +90,12 @@ final class InquiryDialog {
     dialog.setVisible(true);
   }
 
+  /** Closes for good. */
+  void dispose() {
+    work.cancel();
+    dialog.dispose();
+  }
+
   private void ask() {
     Ranked ranked = session.ranked().orElse(null);
     if (ranked == null) {

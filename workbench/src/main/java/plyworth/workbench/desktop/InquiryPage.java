@@ -103,7 +103,7 @@ final class InquiryPage {
               .orElseThrow()
               .plugin(),
           block.remark().finding().text(),
-          Locale.ENGLISH);
+          Language.inForce().locale());
     } else if (hindrance instanceof Hindrance.UnknownFigure unknown) {
       return Words.of(
           "inquiry.unknown",

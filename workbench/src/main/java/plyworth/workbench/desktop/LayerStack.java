@@ -68,7 +68,11 @@ record LayerStack(List<Band> bands) {
   String label(int i) {
     Band band = bands.get(i);
     String amount = Digits.sensible(band.layer().amount());
-    return amount + " " + band.layer().unit().unit().symbol() + "  " + band.material().name();
+    return amount
+        + " "
+        + band.layer().unit().unit().symbol()
+        + "  "
+        + MaterialNames.of(band.material());
   }
 
   /** What lies at a depth below the outside; null when nothing does. */

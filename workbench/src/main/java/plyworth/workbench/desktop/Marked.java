@@ -16,6 +16,13 @@ record Marked(String text, int at) {
     return new Marked(written.replace("&", ""), written.indexOf('&'));
   }
 
+  /** The text without a letter that stands in brackets for the keyboard's sake alone. */
+  String bare() {
+    return at > 0 && text.charAt(at - 1) == '('
+        ? (text.substring(0, at - 1) + text.substring(at + 2)).strip()
+        : text;
+  }
+
   /** Code of the key; 0 without one. */
   int key() {
     return at < 0 ? 0 : Character.toUpperCase(text.charAt(at));

@@ -45,7 +45,7 @@ final class NoticeView implements View {
     List<String> notices = notices(session);
     boolean partial = session.ranked().filter(r -> !r.ranking().complete()).isPresent();
     panel.setVisible(!notices.isEmpty());
-    again.setVisible(partial);
+    again.setVisible(partial || session.failed());
     text.setText(String.join("\n", notices));
     Color edge = UIManager.getColor(session.failure().isEmpty() ? "Actions.Yellow" : "Actions.Red");
     bar.setBorder(

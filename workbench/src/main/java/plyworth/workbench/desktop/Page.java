@@ -13,6 +13,7 @@ final class Page extends JEditorPane {
     super("text/html", "");
     setName(name);
     setEditable(false);
+    FileDrop.onto(this);
     putClientProperty(HONOR_DISPLAY_PROPERTIES, true);
     setBorder(BorderFactory.createEmptyBorder(6, 12, 10, 12));
     getAccessibleContext().setAccessibleName(accessibleName);

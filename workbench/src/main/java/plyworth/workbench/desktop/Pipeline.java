@@ -57,7 +57,7 @@ final class Pipeline {
     this.report = report;
   }
 
-  /** Stops scoring and keeps what is done. */
+  /** Stops counting or scoring, and keeps what is scored. */
   void stop() {
     stopped = true;
   }
@@ -67,9 +67,16 @@ final class Pipeline {
     return study;
   }
 
+  /**
+   * Goes the whole way.
+   *
+   * @param stale whether nobody waits for the result any more
+   * @throws java.util.concurrent.CancellationException when stopped before anything was scored
+   */
   Result run(PluginCatalog catalog, BooleanSupplier stale) {
     tell(new Stage(Words.of("status.counting"), -1));
-    Compiled compiled = Compiled.of(Prepared.of(study, catalog), stale);
+    Compiled compiled =
+        Compiled.of(Prepared.of(study, catalog), () -> stopped || stale.getAsBoolean());
     Scored scored = Scored.of(compiled, progress(stale));
     tell(new Stage(Words.of("status.ranking"), -1));
     return Result.of(Ranked.of(scored, LISTED), compiled.graph().optionCounts());

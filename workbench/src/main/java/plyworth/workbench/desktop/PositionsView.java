@@ -1,15 +1,15 @@
 package plyworth.workbench.desktop;
 
 import java.awt.BorderLayout;
+import java.awt.Font;
 import java.math.BigInteger;
 import java.util.List;
 import java.util.Locale;
-import javax.swing.BorderFactory;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
+import javax.swing.JTextArea;
 import javax.swing.SwingConstants;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.DefaultTableModel;
@@ -19,18 +19,17 @@ import plyworth.shared.structure.Position;
 /** The positions with their options, and how many candidates use each. */
 final class PositionsView implements View {
 
-  private final JTable table = new JTable();
+  private final JTable table = new WideTable(null);
   private final JPanel panel = new JPanel(new BorderLayout());
   private List<List<BigInteger>> shown;
 
   PositionsView() {
     table.setName("positions");
+    FileDrop.onto(table);
     table.setFillsViewportHeight(true);
     table.getAccessibleContext().setAccessibleName(Words.of("view.positions.name"));
-    JLabel note = new JLabel(Words.of("positions.note"));
-    note.setBorder(BorderFactory.createEmptyBorder(8, 10, 8, 10));
-    note.setLabelFor(table);
-    panel.add(note, BorderLayout.NORTH);
+    JTextArea note = StackPanel.words(Words.of("positions.note"), Font.PLAIN);
+    panel.add(StackPanel.note(note), BorderLayout.NORTH);
     panel.add(new JScrollPane(table), BorderLayout.CENTER);
   }
 
@@ -84,6 +83,6 @@ final class PositionsView implements View {
     DefaultTableCellRenderer right = new DefaultTableCellRenderer();
     right.setHorizontalAlignment(SwingConstants.RIGHT);
     table.getColumnModel().getColumn(2).setCellRenderer(right);
-    Columns.fit(table, 460);
+    Columns.fit(table);
   }
 }

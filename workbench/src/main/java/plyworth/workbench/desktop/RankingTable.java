@@ -15,12 +15,13 @@ import plyworth.shared.structure.Structure;
 import plyworth.workbench.analysis.Ranked;
 
 /** A table of {@link RankingRows}, sorted by a click on a heading. */
-final class RankingTable extends JTable {
+final class RankingTable extends WideTable {
 
   private static final long serialVersionUID = 1L;
 
   RankingTable() {
     super(RankingRows.NONE);
+    FileDrop.onto(this);
     setDefaultRenderer(RankingRows.Cell.class, new CellRenderer());
   }
 

@@ -1,22 +1,19 @@
 package plyworth.workbench.desktop;
 
 import java.awt.BorderLayout;
-import javax.swing.BorderFactory;
+import java.awt.Font;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.JTable;
+import javax.swing.JTextArea;
 import javax.swing.ListSelectionModel;
 import plyworth.workbench.analysis.Ranked;
 
 /** The ranking as a table: the twin of the chart, with every weighted figure. */
 final class RankingTableView implements View {
 
-  private static final int WIDEST = 900;
-
   private final RankingTable table = new RankingTable();
-  private final JLabel note = new JLabel(" ");
+  private final JTextArea note = StackPanel.words(" ", Font.PLAIN);
   private final JPanel panel = new JPanel(new BorderLayout());
   private Session session;
   private Ranked shown;
@@ -26,7 +23,6 @@ final class RankingTableView implements View {
     table.setName("ranking-table");
     table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     table.setFillsViewportHeight(true);
-    table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
     table.setAutoCreateRowSorter(true);
     table.getAccessibleContext().setAccessibleName(Words.of("view.table.name"));
     table
@@ -38,8 +34,7 @@ final class RankingTableView implements View {
               }
             });
     note.setName("table-note");
-    note.setBorder(BorderFactory.createEmptyBorder(8, 10, 8, 10));
-    panel.add(note, BorderLayout.NORTH);
+    panel.add(StackPanel.note(note), BorderLayout.NORTH);
     panel.add(new JScrollPane(table), BorderLayout.CENTER);
   }
 
@@ -65,7 +60,7 @@ final class RankingTableView implements View {
   private void fill(Ranked ranked) {
     shown = ranked;
     table.fill(ranked);
-    Columns.fit(table, WIDEST);
+    Columns.fit(table);
     note.setText(Words.of("table.note", ranked.best().size(), ranked.ranking().counts().ranked()));
   }
 }

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javax.swing.Timer;
 import plyworth.shared.store.StudyFile;
 import plyworth.shared.structure.Structure;
 import plyworth.shared.study.Study;
@@ -23,11 +25,18 @@ import plyworth.workbench.host.PluginCatalog;
  */
 final class Session {
 
+  private static final int IDLE_MILLIS = 1500;
+
   private final PluginCatalog installed;
   private final Selection selection = new Selection(this::changed, this::failDetail);
   private final List<Runnable> listeners = new ArrayList<>();
   private final Background files = new Background();
   private final Background scoring = new Background();
+  private final Background saving = new Background();
+  private final Background keeping = new Background();
+  private final Recovery recovery;
+  private final Timer idle = new Timer(IDLE_MILLIS, event -> keepUnsaved());
+  private final List<Runnable> afterWriting = new ArrayList<>();
   private Path file;
   private String fingerprint;
   private StudyHistory history;
@@ -38,12 +47,21 @@ final class Session {
   private List<List<BigInteger>> optionCounts = List.of();
   private Pipeline running;
   private Path reading;
+  private Path writing;
   private Pipeline.Stage stage;
-  private String message = "";
+  private Supplier<String> message = () -> "";
   private String failure = "";
 
-  Session(PluginCatalog installed) {
+  /**
+   * A session without a study.
+   *
+   * @param installed the plugins at hand
+   * @param recovery where unsaved work is kept
+   */
+  Session(PluginCatalog installed, Recovery recovery) {
     this.installed = installed;
+    this.recovery = recovery;
+    idle.setRepeats(false);
   }
 
   void listen(Runnable listener) {
@@ -58,14 +76,16 @@ final class Session {
    * Opens a study file in place of the one on screen.
    *
    * @param refused told what is wrong when it cannot be read; the one on screen then stays
+   * @param unsaved told what was kept of it and never saved, where something was
    */
-  void open(Path path, Consumer<String> refused) {
+  void open(Path path, Consumer<String> refused, Consumer<Study> unsaved) {
     reading = path;
     files.run(
-        stale -> readable(path),
-        opened -> {
+        stale -> new Read(readable(path), recovery.of(path)),
+        read -> {
           reading = null;
-          take(path, opened);
+          take(path, read.opened());
+          read.kept().filter(kept -> !kept.equals(history.current())).ifPresent(unsaved);
         },
         reason -> {
           reading = null;
@@ -75,6 +95,9 @@ final class Session {
     changed();
   }
 
+  /** A file, and what was kept of it. */
+  private record Read(StudyFile.Opened opened, Optional<Study> kept) {}
+
   private StudyFile.Opened readable(Path path) {
     StudyFile.Opened opened = StudyFile.open(path);
     PropertyBounds.require(path, opened.study(), installed);
@@ -82,47 +105,127 @@ final class Session {
   }
 
   private void take(Path path, StudyFile.Opened opened) {
+    idle.stop();
     file = path;
     fingerprint = opened.fingerprint();
     history = new StudyHistory(opened.study());
     dangling = References.check(opened.study(), installed, Set.of());
     ranked = null;
     selection.clear();
-    message = "";
+    message = () -> "";
     refresh();
   }
 
   /**
-   * Writes the study to its file.
+   * Writes the study to its file, off the event thread.
    *
-   * @throws plyworth.shared.data.DataException when it cannot be written; nothing is lost then
+   * @param done told when it is written
+   * @param refused told why it cannot be written; nothing is lost then
    */
-  void save() {
-    saveTo(file, fingerprint);
+  void save(Runnable done, Consumer<String> refused) {
+    String expected = fingerprint;
+    write(file, () -> expected, done, refused);
   }
 
   /**
    * Writes the study to another file, which it then belongs to.
    *
-   * @throws plyworth.shared.data.DataException when it cannot be written; nothing is lost then
+   * @param refused told why it cannot be written; nothing is lost then
    */
-  void saveAs(Path path) {
-    saveTo(path, path.equals(file) ? fingerprint : StudyFile.fingerprint(path));
+  void saveAs(Path path, Consumer<String> refused) {
+    String expected = fingerprint;
+    boolean same = path.equals(file);
+    write(path, () -> same ? expected : StudyFile.fingerprint(path), () -> {}, refused);
   }
 
-  private void saveTo(Path path, String expected) {
-    fingerprint = StudyFile.save(path, history.current(), expected);
-    file = path;
-    history.markSaved();
-    message = Words.of("status.saved", path.getFileName());
+  private void write(
+      Path path, Supplier<String> expected, Runnable done, Consumer<String> refused) {
+    StudyHistory written = history;
+    Study study = history.current();
+    writing = path;
+    saving.run(
+        stale -> StudyFile.save(path, study, expected.get()),
+        print -> {
+          written.markSaved(study);
+          if (history == written) {
+            forgetUnsaved();
+            file = path;
+            fingerprint = print;
+            message = () -> Words.of("status.saved", path.getFileName());
+          }
+          writing = null;
+          changed();
+          done.run();
+          afterWriting();
+        },
+        reason -> {
+          writing = null;
+          changed();
+          refused.accept(reason);
+          afterWriting();
+        });
     changed();
   }
 
+  private void afterWriting() {
+    List<Runnable> waiting = List.copyOf(afterWriting);
+    afterWriting.clear();
+    waiting.forEach(Runnable::run);
+  }
+
+  /** Runs something when nothing is being written: now, or as soon as that is done. */
+  void whenWritten(Runnable work) {
+    if (writing == null) {
+      work.run();
+    } else {
+      afterWriting.add(work);
+    }
+  }
+
+  /** Whether the study is being written. */
+  boolean writing() {
+    return writing != null;
+  }
+
+  /** Takes up what was kept and never saved, as an edit that can be undone. */
+  void recover(Study kept) {
+    edit(history -> history.apply(() -> Words.of("edit.recovered"), study -> kept));
+  }
+
+  /** Gives up what is not saved. */
+  void forgetUnsaved() {
+    idle.stop();
+    keeping.cancel();
+    if (file != null) {
+      recovery.forget(file);
+    }
+  }
+
+  /** Keeps what is not saved, off the event thread; what is saved needs no keeping. */
+  private void keepUnsaved() {
+    Path path = file;
+    Study study = history.current();
+    boolean unsaved = history.dirty();
+    keeping.run(
+        stale -> {
+          if (unsaved) {
+            recovery.keep(path, study, stale);
+          } else {
+            recovery.forget(path);
+          }
+          return path;
+        },
+        kept -> {},
+        this::failDetail);
+  }
+
   /** Sets the weight of a criterion, as one step of an edit that {@link #settle} ends. */
-  void weigh(String criterion, String title, double weight) {
+  void weigh(String criterion, Supplier<String> title, double weight) {
     history.applyStep(
-        Words.of("edit.weight", title),
+        "weight of " + criterion,
+        () -> Words.of("edit.weight", title.get()),
         study -> study.with(study.activeWeighting().with(criterion, weight)));
+    idle.restart();
     refresh();
   }
 
@@ -133,7 +236,8 @@ final class Session {
 
   /** Puts another weighting in use. */
   void use(Weighting weighting) {
-    edit(history -> history.apply(Words.of("edit.weighting"), study -> study.with(weighting)));
+    edit(
+        history -> history.apply(() -> Words.of("edit.weighting"), study -> study.with(weighting)));
   }
 
   void undo() {
@@ -146,6 +250,7 @@ final class Session {
 
   private void edit(Consumer<StudyHistory> edit) {
     edit.accept(history);
+    idle.restart();
     refresh();
   }
 
@@ -225,7 +330,7 @@ final class Session {
     kinds = result.kinds();
     optionCounts = result.optionCounts();
     stage = null;
-    message = StatusText.of(ranked);
+    message = () -> StatusText.of(result.ranked());
     Structure first =
         ranked.best().isEmpty()
             ? ranked.baseline().structure()
@@ -301,9 +406,12 @@ final class Session {
 
   /** What is being worked on; empty when nothing is. */
   Optional<Pipeline.Stage> stage() {
-    return reading == null
-        ? Optional.ofNullable(stage)
-        : Optional.of(new Pipeline.Stage(Words.of("status.reading", reading.getFileName()), -1));
+    if (reading != null) {
+      return Optional.of(new Pipeline.Stage(Words.of("status.reading", reading.getFileName()), -1));
+    }
+    return writing != null
+        ? Optional.of(new Pipeline.Stage(Words.of("status.saving", writing.getFileName()), -1))
+        : Optional.ofNullable(stage);
   }
 
   boolean scoring() {
@@ -311,7 +419,12 @@ final class Session {
   }
 
   String message() {
-    return message;
+    return message.get();
+  }
+
+  /** Whether scoring did not work or was stopped before it began. */
+  boolean failed() {
+    return !failure.isEmpty() && !scoring();
   }
 
   /** What did not work; empty when all did. */

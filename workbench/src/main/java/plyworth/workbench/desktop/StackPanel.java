@@ -20,8 +20,11 @@ import javax.swing.text.DefaultCaret;
 final class StackPanel extends JPanel implements Scrollable {
 
   private static final long serialVersionUID = 1L;
-  private static final int NARROW = 200;
+  private static final int NARROW = 100;
   private static final int STEP = 20;
+
+  /** Lines are broken at whole pixels, and may come out this much longer where one is several. */
+  private static final int ROOM = 8;
 
   StackPanel() {
     super(new Stack());
@@ -39,9 +42,18 @@ final class StackPanel extends JPanel implements Scrollable {
     words.setEditable(false);
     words.setFocusable(false);
     words.setOpaque(false);
-    words.setBorder(BorderFactory.createEmptyBorder());
+    words.setBorder(BorderFactory.createEmptyBorder(0, 0, 0, ROOM));
+    FileDrop.onto(words);
     words.setFont(UIManager.getFont("Label.font").deriveFont(style));
     return words;
+  }
+
+  /** A note above or below a table, with room around it. */
+  static StackPanel note(JTextArea words) {
+    StackPanel note = new StackPanel();
+    note.setBorder(BorderFactory.createEmptyBorder(8, 10, 8, 10));
+    note.add(words);
+    return note;
   }
 
   @Override

@@ -3,13 +3,14 @@ package plyworth.workbench.desktop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import plyworth.shared.study.Study;
 
 /** The former and later states of a study: an edit is a labelled function, undo moves a pointer. */
 final class StudyHistory {
 
-  private record State(Study study, String label) {}
+  private record State(Study study, Supplier<String> label) {}
 
   private final List<State> states = new ArrayList<>();
   private int at;
@@ -18,7 +19,7 @@ final class StudyHistory {
   private Study saved;
 
   StudyHistory(Study opened) {
-    states.add(new State(opened, ""));
+    states.add(new State(opened, () -> ""));
     saved = opened;
   }
 
@@ -26,8 +27,12 @@ final class StudyHistory {
     return states.get(at).study();
   }
 
-  /** Applies an edit; what was undone before is forgotten. An edit that changes nothing is none. */
-  void apply(String label, UnaryOperator<Study> edit) {
+  /**
+   * Applies an edit; what was undone before is forgotten. An edit that changes nothing is none.
+   *
+   * @param label names the edit, in the language of the moment it is asked
+   */
+  void apply(Supplier<String> label, UnaryOperator<Study> edit) {
     settle();
     Study changed = edit.apply(current());
     if (!changed.equals(current())) {
@@ -36,24 +41,27 @@ final class StudyHistory {
   }
 
   /**
-   * Applies one step of an edit that is made in many, as a slider movement is. Steps of one label
+   * Applies one step of an edit that is made in many, as a slider movement is. Steps of one edit
    * become one edit, until it is {@linkplain #settle settled}; when they lead back to where they
    * started, there was none.
+   *
+   * @param what tells the steps of this edit from those of others
+   * @param label names the edit, in the language of the moment it is asked
    */
-  void applyStep(String label, UnaryOperator<Study> step) {
+  void applyStep(String what, Supplier<String> label, UnaryOperator<Study> step) {
     Study changed = step.apply(current());
     if (changed.equals(current())) {
       return;
     }
-    if (!label.equals(growing)) {
-      growing = label;
+    if (!what.equals(growing)) {
+      growing = what;
       base = at;
     }
     at = base;
     push(label, changed);
   }
 
-  private void push(String label, Study changed) {
+  private void push(Supplier<String> label, Study changed) {
     states.subList(at + 1, states.size()).clear();
     if (!changed.equals(current())) {
       states.add(new State(changed, label));
@@ -78,17 +86,20 @@ final class StudyHistory {
 
   /** What undo would take back; empty when there is nothing. */
   Optional<String> undoLabel() {
-    return at == 0 ? Optional.empty() : Optional.of(states.get(at).label());
+    return at == 0 ? Optional.empty() : Optional.of(states.get(at).label().get());
   }
 
   /** What redo would do again; empty when there is nothing. */
   Optional<String> redoLabel() {
-    return at == states.size() - 1 ? Optional.empty() : Optional.of(states.get(at + 1).label());
+    return at == states.size() - 1
+        ? Optional.empty()
+        : Optional.of(states.get(at + 1).label().get());
   }
 
-  void markSaved() {
+  /** Notes which state is on disk. */
+  void markSaved(Study written) {
     settle();
-    saved = current();
+    saved = written;
   }
 
   /** Whether there is something that is not saved. */

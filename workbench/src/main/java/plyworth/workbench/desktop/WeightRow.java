@@ -8,6 +8,7 @@ import java.awt.event.ItemEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.Locale;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import javax.swing.BorderFactory;
 import javax.swing.JComboBox;
@@ -33,10 +34,10 @@ final class WeightRow {
   private final StackPanel panel = new StackPanel();
   private final JSlider slider = new JSlider(0, STEPS);
   private final JComboBox<String> place = new JComboBox<>();
+  private final StackPanel control = new StackPanel();
   private final JLabel share = new JLabel("", SwingConstants.RIGHT);
-  private final JLabel label = new JLabel();
   private final String id;
-  private final String title;
+  private final Supplier<String> title;
   private final Session session;
   private double most = WeightsChoice.LARGEST_NUMBER;
   private double given;
@@ -46,7 +47,7 @@ final class WeightRow {
   WeightRow(Ranked ranked, BoundCriterion criterion, Session session) {
     this.session = session;
     id = criterion.id();
-    title = CriterionWords.title(ranked, criterion);
+    title = () -> CriterionWords.title(ranked, criterion);
     slider.setName("weight:" + id);
     slider.setToolTipText(CriterionWords.help(ranked, criterion, ""));
     slider.setEnabled(criterion.applies());
@@ -69,15 +70,17 @@ final class WeightRow {
     place.setToolTipText(slider.getToolTipText());
     place.setEnabled(criterion.applies());
     place.addItemListener(this::placed);
-    label.setText(title);
     share.setName("share:" + id);
-    JPanel top = new JPanel(new BorderLayout());
-    top.add(label, BorderLayout.CENTER);
-    top.add(share, BorderLayout.EAST);
+    slider.getAccessibleContext().setAccessibleName(title.get());
+    place.getAccessibleContext().setAccessibleName(title.get());
+    JPanel stated = new JPanel(new BorderLayout(6, 0));
+    stated.add(control, BorderLayout.CENTER);
+    stated.add(share, BorderLayout.EAST);
+    control.add(slider);
+    control.add(place);
     panel.setBorder(BorderFactory.createEmptyBorder(6, 0, 2, 0));
-    panel.add(top);
-    panel.add(slider);
-    panel.add(place);
+    panel.add(StackPanel.words(title.get(), Font.PLAIN));
+    panel.add(stated);
     criterion
         .notApplicable()
         .map(why -> CriterionWords.sentence(ranked, criterion, why))
@@ -100,7 +103,6 @@ final class WeightRow {
     boolean ordered = choice == WeightsChoice.ORDER;
     slider.setVisible(!ordered);
     place.setVisible(ordered);
-    label.setLabelFor(ordered ? place : slider);
     given = by.given(id);
     String percent = String.format(Locale.ROOT, "%.0f", 100 * shareOfAll);
     share.setText(

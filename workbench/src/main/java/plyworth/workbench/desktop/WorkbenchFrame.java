@@ -1,130 +1,123 @@
 package plyworth.workbench.desktop;
 
 import java.awt.BorderLayout;
+import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.GraphicsEnvironment;
+import java.awt.Rectangle;
 import java.awt.Toolkit;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
-import java.util.List;
-import javax.swing.BorderFactory;
-import javax.swing.JComponent;
+import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.JFrame;
-import javax.swing.JPanel;
-import javax.swing.JSplitPane;
-import javax.swing.JTabbedPane;
 import javax.swing.WindowConstants;
 
-/** The window: weightings at the side, one view in the middle, the selected candidate opposite. */
+/** The window on one study: its frame and title, and a {@link Workspace} inside. */
 final class WorkbenchFrame extends JFrame {
 
   private static final long serialVersionUID = 1L;
+  private static final int LEAST_SHOWN = 120;
   private static final Dimension LARGEST = new Dimension(1500, 940);
 
   private final transient Session session;
-  private final transient Commands commands;
+  private final transient Remembered remembered;
   private final transient Dialogs dialogs;
-  private final transient InquiryDialog inquiry;
-  private final transient ChartView chart = new ChartView();
-  private final transient RankingTableView table = new RankingTableView();
-  private final transient PositionsView positions = new PositionsView();
-  private final transient BriefView brief = new BriefView();
-  private final transient WeightingView weighting = new WeightingView();
-  private final transient CandidateView candidate = new CandidateView();
-  private final JTabbedPane middle = new JTabbedPane();
-  private final transient List<View> views;
+  private transient InquiryDialog inquiry;
+  private transient Workspace workspace;
+  private transient Path lastOpened;
 
-  WorkbenchFrame(Session session) {
+  WorkbenchFrame(Session session, Remembered remembered) {
     this.session = session;
+    this.remembered = remembered;
     dialogs = new Dialogs(this, session);
-    inquiry = new InquiryDialog(this, session);
-    commands = new Commands(this, session);
-    NoticeView notice = new NoticeView(commands.again);
-    FootView foot = new FootView(commands.stop);
-    views = List.of(notice, weighting, chart, table, positions, brief, candidate, foot);
-    JPanel top = new JPanel(new BorderLayout());
-    top.add(commands.toolBar(), BorderLayout.NORTH);
-    top.add(notice.component(), BorderLayout.SOUTH);
     Dimension screen = Toolkit.getDefaultToolkit().getScreenSize();
     setSize(
         Math.min(LARGEST.width, screen.width - 20), Math.min(LARGEST.height, screen.height - 40));
-    setJMenuBar(commands.menuBar());
-    add(top, BorderLayout.NORTH);
-    add(body(), BorderLayout.CENTER);
-    add(foot.component(), BorderLayout.SOUTH);
     setName("workbench");
-    setTitle(Words.of("frame.title.empty"));
     setIconImages(Emblem.images());
     setLocationByPlatform(true);
     setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
     addWindowListener(new Closing());
+    build();
+    restore();
     session.listen(this::showSession);
     showSession();
   }
 
-  private JComponent body() {
-    middle.setName("views");
-    middle.addTab(Words.of("view.chart"), chart.component());
-    middle.addTab(Words.of("view.table"), table.component());
-    middle.addTab(Words.of("view.positions"), positions.component());
-    middle.addTab(Words.of("view.brief"), brief.component());
-    middle.setMinimumSize(new Dimension(300, 200));
-    JSplitPane right = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, middle, candidate.component());
-    right.setName("middle-split");
-    right.setResizeWeight(1);
-    right.setDividerLocation(
-        getWidth()
-            - weighting.component().getPreferredSize().width
-            - candidate.component().getPreferredSize().width
-            - 2 * right.getDividerSize());
-    right.setBorder(BorderFactory.createEmptyBorder());
-    JSplitPane whole = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, weighting.component(), right);
-    whole.setName("side-split");
-    whole.setBorder(BorderFactory.createEmptyBorder());
-    whole.setDividerLocation(weighting.component().getPreferredSize().width);
-    return whole;
+  /** As the window was left, where a screen still shows that place. */
+  private void restore() {
+    Optional<Rectangle> left = remembered.bounds().filter(WorkbenchFrame::shows);
+    left.ifPresent(this::setBounds);
+    if (remembered.maximised()) {
+      setExtendedState(MAXIMIZED_BOTH);
+    }
+    workspace.arrange(
+        left.flatMap(bounds -> remembered.arrangement())
+            .orElseGet(() -> workspace.usual(getWidth())));
   }
 
-  /** The parts of the window that can be gone to by number. */
-  List<Commands.Place> places() {
-    return List.of(
-        new Commands.Place("place.chart", 1, () -> bring(0, chart.target())),
-        new Commands.Place("place.table", 2, () -> bring(1, table.target())),
-        new Commands.Place("place.positions", 3, () -> bring(2, positions.target())),
-        new Commands.Place("place.brief", 4, () -> bring(3, brief.target())),
-        new Commands.Place("place.figures", 5, () -> candidate.goTo(0)),
-        new Commands.Place("place.findings", 6, () -> candidate.goTo(1)),
-        new Commands.Place("place.explanation", 7, () -> candidate.goTo(2)),
-        new Commands.Place("place.weights", 8, () -> weighting.target().requestFocusInWindow()));
+  /** Whether enough of a place to take hold of lies on some screen. */
+  private static boolean shows(Rectangle place) {
+    return Stream.of(GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices())
+        .map(screen -> screen.getDefaultConfiguration().getBounds().intersection(place))
+        .anyMatch(part -> part.width >= LEAST_SHOWN && part.height >= LEAST_SHOWN);
   }
 
-  private void bring(int tab, JComponent target) {
-    middle.setSelectedIndex(tab);
-    target.requestFocusInWindow();
+  private void build() {
+    setLocale(Language.inForce().locale());
+    inquiry = new InquiryDialog(this, session);
+    workspace = new Workspace(this, session);
+    setJMenuBar(workspace.menuBar());
+    getContentPane().removeAll();
+    getContentPane().add(workspace.component(), BorderLayout.CENTER);
+    FileDrop.onto(getRootPane());
   }
 
   private void showSession() {
-    session
-        .history()
-        .ifPresent(
-            history ->
-                setTitle(
+    Path shown = session.file();
+    if (shown != null && !shown.equals(lastOpened)) {
+      lastOpened = shown;
+      remembered.opened(shown);
+    }
+    setTitle(
+        session
+            .history()
+            .map(
+                history ->
                     Words.of(
                         "frame.title",
                         history.dirty() ? Words.of("frame.unsaved") : "",
                         history.current().title(),
-                        session.file().getFileName())));
-    commands.show(session);
-    views.forEach(view -> view.show(session));
+                        session.file().getFileName()))
+            .orElseGet(() -> Words.of("frame.title.empty")));
+    workspace.show(session);
   }
 
   /** Changes between light and dark. */
   void dress(Appearance appearance) {
+    remembered.appearance(appearance);
     appearance.apply();
-    commands.show(appearance);
-    chart.redraw();
-    candidate.redraw();
+    workspace.redraw(appearance);
     showSession();
+  }
+
+  /** Changes the language of everything in the window at once. */
+  void speak(Language language) {
+    remembered.language(language);
+    language.speak();
+    Arrangement arranged = workspace.arrangement();
+    inquiry.dispose();
+    build();
+    revalidate();
+    workspace.arrange(arranged);
+    workspace.redraw(remembered.appearance());
+    showSession();
+    Component first = getFocusTraversalPolicy().getDefaultComponent(this);
+    if (first != null) {
+      first.requestFocusInWindow();
+    }
   }
 
   void chooseAndOpen() {
@@ -146,13 +139,31 @@ final class WorkbenchFrame extends JFrame {
 
   /** Opens a study; what is wrong with it is said, and the one on screen stays. */
   void open(Path path) {
-    session.open(path, dialogs::refused);
+    dialogs.open(path);
+  }
+
+  /** Opens another study in place of the one on screen, unless that would lose something. */
+  void openAfterAsking(Path path) {
+    dialogs.leaving(() -> open(path));
+  }
+
+  /** Shows every command, to be found by its words. */
+  void findCommand() {
+    new CommandList(this, workspace.commands()).open();
+  }
+
+  Remembered remembered() {
+    return remembered;
   }
 
   void closeAfterAsking() {
-    if (dialogs.mayLeave()) {
-      dispose();
-    }
+    dialogs.leaving(this::leave);
+  }
+
+  private void leave() {
+    boolean maximised = (getExtendedState() & MAXIMIZED_BOTH) == MAXIMIZED_BOTH;
+    remembered.left(getBounds(), maximised, workspace.arrangement());
+    dispose();
   }
 
   /** Asks before what is not saved is lost. */

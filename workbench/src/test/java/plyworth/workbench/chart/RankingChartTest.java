@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
@@ -37,7 +38,8 @@ class RankingChartTest {
           List.of(
               bar("today, blocked", RankingBars.Standing.BASELINE_OUT, 0.1, 0.2, 0.3),
               bar("1", RankingBars.Standing.RANKED, 0.3, 0.4, 0.7),
-              bar("2", RankingBars.Standing.RANKED, 0.25, 0.3, 0.8)));
+              bar("2", RankingBars.Standing.RANKED, 0.25, 0.3, 0.8)),
+          new ChartWords(Locale.ENGLISH));
 
   private static RankingBars.Bar bar(
       String name, RankingBars.Standing standing, double cost, double life, double upTo) {
@@ -63,9 +65,9 @@ class RankingChartTest {
   @Test
   void whatIsUnknownIsAPartOfItsOwnAndOnlyWhereSomethingIs() {
     CategoryDataset data = data(RankingChart.of(BARS, ChartTheme.PAPER));
-    assertThat(data.getValue(PartRenderer.UNKNOWN, "2").doubleValue())
+    assertThat(data.getValue(BARS.words().of("unknown"), "2").doubleValue())
         .isCloseTo(0.25, within(1e-12));
-    assertThat(data.getValue(PartRenderer.UNKNOWN, "1")).isNull();
+    assertThat(data.getValue(BARS.words().of("unknown"), "1")).isNull();
   }
 
   @Test
@@ -75,7 +77,8 @@ class RankingChartTest {
             "Mint",
             "",
             BARS.criteria(),
-            List.of(bar("today", RankingBars.Standing.BASELINE, 0.1, 0.2, 0.3)));
+            List.of(bar("today", RankingBars.Standing.BASELINE, 0.1, 0.2, 0.3)),
+            BARS.words());
     assertThat(marks(BARS)).isZero();
     assertThat(marks(ranked)).isEqualTo(1);
   }

@@ -29,13 +29,13 @@ final class OpenWindow implements AutoCloseable {
   private final EventThreadGuard guard = new EventThreadGuard();
   private final RepaintManager before;
 
-  private OpenWindow(Path study, PluginCatalog catalog) {
+  private OpenWindow(Path study, PluginCatalog catalog, Remembered remembered) {
     before = RepaintManager.currentManager(null);
     AtomicReference<WorkbenchFrame> opened = new AtomicReference<>();
     Screen.on(
         () -> {
           RepaintManager.setCurrentManager(guard);
-          opened.set(Desktop.show(study, catalog, Appearance.LIGHT));
+          opened.set(Desktop.show(study, catalog, remembered));
           return null;
         });
     frame = opened.get();
@@ -50,7 +50,19 @@ final class OpenWindow implements AutoCloseable {
 
   /** Opens a study and waits for nothing. */
   static OpenWindow opened(Path study, PluginCatalog catalog) {
-    return new OpenWindow(study, catalog);
+    return opened(study, catalog, newcomer(study));
+  }
+
+  /** Opens a study for a user of whom something is remembered, and waits for nothing. */
+  static OpenWindow opened(Path study, PluginCatalog catalog, Remembered remembered) {
+    return new OpenWindow(study, catalog, remembered);
+  }
+
+  /** A user of whom nothing is remembered but English. */
+  static Remembered newcomer(Path study) {
+    Remembered remembered = new Remembered(study.resolveSibling("remembered"));
+    remembered.language(Language.ENGLISH);
+    return remembered;
   }
 
   /** Waits until nothing is worked on any more. */

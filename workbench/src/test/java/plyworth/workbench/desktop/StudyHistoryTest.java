@@ -17,7 +17,9 @@ class StudyHistoryTest {
 
   private void step(String criterion, double weight) {
     history.applyStep(
-        criterion, study -> study.with(study.activeWeighting().with(criterion, weight)));
+        criterion,
+        () -> criterion,
+        study -> study.with(study.activeWeighting().with(criterion, weight)));
   }
 
   private double weight(String criterion) {
@@ -115,7 +117,7 @@ class StudyHistoryTest {
   @Test
   void savingInTheMidstOfAMovementKeepsTheSavedStateReachable() {
     step(COST, 4);
-    history.markSaved();
+    history.markSaved(history.current());
     step(COST, 5);
     assertThat(history.dirty()).isTrue();
     history.undo();
@@ -126,14 +128,14 @@ class StudyHistoryTest {
   @Test
   void undoBehindTheSavedStateIsUnsaved() {
     step(COST, 4);
-    history.markSaved();
+    history.markSaved(history.current());
     history.undo();
     assertThat(history.dirty()).isTrue();
   }
 
   @Test
   void whatIsUndoneAndRedoneIsNamed() {
-    history.apply("change of weighting", study -> study.with(study.weightings().get(1)));
+    history.apply(() -> "change of weighting", study -> study.with(study.weightings().get(1)));
     assertThat(history.undoLabel()).contains("change of weighting");
     history.undo();
     assertThat(history.redoLabel()).contains("change of weighting");
@@ -144,5 +146,17 @@ class StudyHistoryTest {
     history.undo();
     history.redo();
     assertThat(history.current()).isSameAs(opened);
+  }
+
+  @Test
+  void whatIsEditedWhileItIsBeingWrittenIsStillUnsaved() {
+    step(COST, 5);
+    Study written = history.current();
+    history.settle();
+    step(COST, 6);
+    history.markSaved(written);
+    assertThat(history.dirty()).isTrue();
+    history.undo();
+    assertThat(history.dirty()).isFalse();
   }
 }

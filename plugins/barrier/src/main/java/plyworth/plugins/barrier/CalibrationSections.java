@@ -1,9 +1,7 @@
 package plyworth.plugins.barrier;
 
-import java.text.MessageFormat;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import plyworth.plugins.barrier.calibration.Evidence;
 import plyworth.shared.scoring.Criterion;
@@ -72,7 +70,7 @@ final class CalibrationSections {
       rows.add(
           List.of(
               BarrierPlugin.ID + "/" + criterion.id(),
-              Words.of(calibrated ? "word.calibrated" : "word.not-calibrated"),
+              calibrated ? "word.calibrated" : "word.not-calibrated",
               calibrated ? by(calibration) : NOTHING));
     }
     List<Text> columns =
@@ -90,7 +88,7 @@ final class CalibrationSections {
   private static String by(Comparison comparison) {
     Measurement measurement = comparison.measurement();
     String dated = measurement.date().isEmpty() ? "" : ", " + measurement.date();
-    Object[] arguments = {measurement.figure(), measurement.method() + dated, comparison.ratio()};
-    return new MessageFormat(Words.of("word.calibrated-by"), Locale.ENGLISH).format(arguments);
+    double times = Math.rint(1000 * comparison.ratio()) / 1000;
+    return measurement.figure() + ": " + measurement.method() + dated + ", × " + times;
   }
 }

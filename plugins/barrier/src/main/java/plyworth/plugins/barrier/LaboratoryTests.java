@@ -37,22 +37,16 @@ final class LaboratoryTests {
   }
 
   private void row(String test, double computed, String unit) {
-    row(test, computed, unit, Words.of("test." + test + ".at"));
+    row(test, computed, unit, "test." + test + ".at");
   }
 
   private void row(String test, double computed, String unit, String conditions) {
-    rows.add(
-        List.of(
-            Words.of("test." + test),
-            computed,
-            unit,
-            conditions,
-            Words.of("test." + test + ".by")));
+    rows.add(List.of("test." + test, computed, unit, conditions, "test." + test + ".by"));
   }
 
   /** The strokes that stand for how the brief handles its packs. */
   private void flexing(Handling handling) {
-    String condition = Words.of("test.flexing.at." + handling.name().toLowerCase(Locale.ROOT));
+    String condition = "test.flexing.at." + handling.name().toLowerCase(Locale.ROOT);
     row("flexing", Double.NaN, "", condition);
   }
 

@@ -1,9 +1,7 @@
 package plyworth.plugins.barrier;
 
-import java.text.MessageFormat;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import plyworth.shared.brief.Handling;
 import plyworth.shared.scoring.Explanation.Bars;
 import plyworth.shared.scoring.Explanation.Section;
@@ -122,10 +120,7 @@ final class PackSections {
     if (life.reached() || Double.isNaN(life.days())) {
       return life.days();
     }
-    return Double.isInfinite(life.days())
-        ? Words.of("word.never")
-        : new MessageFormat(Words.of("word.over"), Locale.ENGLISH)
-            .format(new Object[] {Math.round(life.days())});
+    return Double.isInfinite(life.days()) ? "word.never" : "> " + Math.round(life.days());
   }
 
   private static double capped(PackBarrier barrier, PackBarrier.Path path) {

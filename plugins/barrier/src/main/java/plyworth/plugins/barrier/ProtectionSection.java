@@ -70,12 +70,12 @@ final class ProtectionSection {
             season.temperatureC(),
             season.humidityPercent(),
             perPack,
-            any ? Words.of("word.any") : (Object) (rate * need.times()),
+            any ? "word.any" : (Object) (rate * need.times()),
             rate,
             perFace,
-            any ? Words.of("word.any") : (Object) (rate * need.times() / face),
+            any ? "word.any" : (Object) (rate * need.times() / face),
             rate / face,
-            any ? Words.of("word.any") : (Object) need.times()));
+            any ? "word.any" : (Object) need.times()));
   }
 
   private Section table() {

@@ -143,11 +143,11 @@ class CalibrationTest {
     Table figures = (Table) CalibrationSections.of(BarrierModel.of(calibrated(life))).get(1);
     assertThat(figures.rows()).hasSize(BarrierCriteria.all().size());
     assertThat(figures.rows())
-        .contains(List.of("barrier/otr", "no", "–"))
+        .contains(List.of("barrier/otr", "word.not-calibrated", "–"))
         .contains(
             List.of(
                 "barrier/margin",
-                "yes",
-                "barrier/shelf-life (store trial, 2026-03-12), 0.7 times the prediction"));
+                "word.calibrated",
+                "barrier/shelf-life: store trial, 2026-03-12, × 0.7"));
   }
 }

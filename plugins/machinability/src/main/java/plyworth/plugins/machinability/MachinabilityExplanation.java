@@ -61,8 +61,8 @@ final class MachinabilityExplanation {
             row("neutral axis from the outer face", 1000 * beam.neutralMm(), "um"),
             row("bending stiffness", beam.bending(), "N.mm"),
             row("two-point force, 10 mm, 15°, 38 mm", 1000 * beam.twoPointForce(10, 15, 38), "mN"),
-            row("least for the " + band.machine(), band.stiffnessLow(), "N.mm"),
-            row("most for the " + band.machine(), band.stiffnessHigh(), "N.mm"));
+            row("least for the machine", band.stiffnessLow(), "N.mm"),
+            row("most for the machine", band.stiffnessHigh(), "N.mm"));
     return new Table(
         Text.of("explain.stiffness"),
         List.of(Text.of("column.quantity"), Text.of("column.figure"), Text.of("column.unit")),

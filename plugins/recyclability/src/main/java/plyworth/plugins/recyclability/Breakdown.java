@@ -3,8 +3,6 @@ package plyworth.plugins.recyclability;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import java.util.ResourceBundle;
 import java.util.stream.Stream;
 import plyworth.shared.scoring.Explanation;
 import plyworth.shared.scoring.Explanation.Bars;
@@ -17,8 +15,6 @@ import plyworth.shared.structure.Structure;
 
 /** The explanation of one structure. */
 record Breakdown(Structure structure, Case scored, Judge judge, ScoringContext context) {
-
-  private static final ResourceBundle WORDS = new RecyclabilityPlugin().texts(Locale.ROOT);
 
   Explanation explanation() {
     List<Section> sections = new ArrayList<>();
@@ -39,11 +35,11 @@ record Breakdown(Structure structure, Case scored, Judge judge, ScoringContext c
     for (Family family : present()) {
       rows.add(
           List.of(
-              word("family." + family.id()),
+              "family." + family.id(),
               scored.composition().of(family),
               100 * scored.composition().share(family)));
     }
-    rows.add(List.of(word("word.total"), scored.composition().total(), 100.0));
+    rows.add(List.of("word.total", scored.composition().total(), 100.0));
     return new Table(
         Text.of("masses.title"),
         columns("column.family", "column.grammage", "column.share"),
@@ -56,7 +52,7 @@ record Breakdown(Structure structure, Case scored, Judge judge, ScoringContext c
     return new Bars(
         Text.of("shares.title"),
         "%",
-        present.stream().map(f -> word("family." + f.id())).toList(),
+        present.stream().map(f -> "family." + f.id()).toList(),
         present.stream().map(f -> 100 * scored.composition().share(f)).toList(),
         Text.of("masses.basis"));
   }
@@ -71,7 +67,7 @@ record Breakdown(Structure structure, Case scored, Judge judge, ScoringContext c
 
   private Table grade() {
     List<List<Object>> rows = new ArrayList<>();
-    rows.add(List.of(word("word.route"), word(Route.of(scored, judge.proxy()).key())));
+    rows.add(List.of("word.route", Route.of(scored, judge.proxy()).key()));
     rows.add(percent("word.target", Measure.TARGET));
     rows.add(percent("word.strict", Measure.RECYCLABLE));
     rows.add(percent("word.tolerant", Measure.RECYCLABLE_TOLERANT));
@@ -80,16 +76,15 @@ record Breakdown(Structure structure, Case scored, Judge judge, ScoringContext c
         .ifPresent(
             region -> {
               rows.add(
-                  List.of(
-                      word("word.verdict-strict"), region.classVerdict(scored.figures()).words()));
+                  List.of("word.verdict-strict", region.classVerdict(scored.figures()).words()));
               rows.add(
                   List.of(
-                      word("word.verdict-tolerant"),
+                      "word.verdict-tolerant",
                       region.classVerdict(scored.tolerant().figures()).words()));
             });
     rows.add(percent("word.second", Measure.SECOND_MATERIAL));
     if (scored.has(Measure.FIBRE)) {
-      rows.add(List.of(word("word.sides"), scored.of(Measure.POLYMER_SIDES)));
+      rows.add(List.of("word.sides", scored.of(Measure.POLYMER_SIDES)));
       rows.add(percent("word.yield", Measure.FIBRE_YIELD));
       rows.add(percent("word.reject", Measure.REJECT));
     }
@@ -101,7 +96,7 @@ record Breakdown(Structure structure, Case scored, Judge judge, ScoringContext c
   }
 
   private List<Object> percent(String key, Measure measure) {
-    return List.of(word(key), 100 * scored.of(measure));
+    return List.of(key, 100 * scored.of(measure));
   }
 
   private void addRegion(Region region, List<Section> sections) {
@@ -134,7 +129,10 @@ record Breakdown(Structure structure, Case scored, Judge judge, ScoringContext c
     String words =
         verdict.open().isEmpty()
             ? verdict.words()
-            : verdict.words() + "; " + word("word.open") + " " + String.join(", ", verdict.open());
+            : verdict.words()
+                + " (provisional, missing: "
+                + String.join(", ", verdict.open())
+                + ")";
     return List.of(
         verdict.set().title() + " (" + verdict.set().basis() + ")",
         words,
@@ -175,14 +173,10 @@ record Breakdown(Structure structure, Case scored, Judge judge, ScoringContext c
     boolean split = !Double.isNaN(fee.plastic());
     return category.inScope() || split
         ? fee.per1000m2(scored.composition(), category)
-        : word("word.not-charged");
+        : "word.not-charged";
   }
 
   private static List<Text> columns(String... keys) {
     return Stream.of(keys).map(Text::of).toList();
-  }
-
-  private static String word(String key) {
-    return WORDS.getString(key);
   }
 }

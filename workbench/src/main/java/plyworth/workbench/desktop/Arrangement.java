@@ -1,0 +1,12 @@
+package plyworth.workbench.desktop;
+
+/**
+ * How the parts of the window are arranged.
+ *
+ * @param view the view in the middle, from 0
+ * @param candidateTab the tab of the selected candidate, from 0
+ * @param side width of the weightings, pixels
+ * @param middle width of the middle, pixels
+ * @param candidateDivider height of the cross-section, pixels
+ */
+record Arrangement(int view, int candidateTab, int side, int middle, int candidateDivider) {}

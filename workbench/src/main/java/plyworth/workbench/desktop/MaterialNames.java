@@ -1,0 +1,35 @@
+package plyworth.workbench.desktop;
+
+import java.util.Locale;
+import java.util.ResourceBundle;
+import plyworth.shared.material.Material;
+import plyworth.shared.material.MaterialLibrary;
+
+/**
+ * Names of materials in the language in force. The library carries them in English; a material that
+ * its user named otherwise keeps the name it was given.
+ */
+final class MaterialNames {
+
+  private static final MaterialLibrary STANDARD = MaterialLibrary.standard();
+
+  private MaterialNames() {}
+
+  static String of(Material material) {
+    boolean standard =
+        Language.inForce() != Language.ENGLISH
+            && STANDARD
+                .find(material.id())
+                .filter(s -> s.name().equals(material.name()))
+                .isPresent();
+    return standard ? in(Language.inForce().locale()).getString(material.id()) : material.name();
+  }
+
+  /** Names by id in a language that is not English. */
+  static ResourceBundle in(Locale locale) {
+    return ResourceBundle.getBundle(
+        "plyworth.workbench.desktop.materials",
+        locale,
+        ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+  }
+}

@@ -1,0 +1,92 @@
+package plyworth.workbench.desktop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
+
+import java.awt.GraphicsEnvironment;
+import java.nio.file.Path;
+import java.util.function.Function;
+import javax.swing.JMenuItem;
+import javax.swing.JTabbedPane;
+import javax.swing.JTable;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import plyworth.workbench.SmallStudy;
+
+/** The window in another language. */
+class LanguageWindowTest {
+
+  @TempDir Path folder;
+  private Path file;
+
+  @BeforeEach
+  void writeStudy() {
+    assumeFalse(GraphicsEnvironment.isHeadless());
+    file = SmallStudy.file(folder, "mint", SmallStudy.few());
+  }
+
+  @AfterEach
+  void speakEnglishAgain() {
+    Screen.on(
+        () -> {
+          Language.ENGLISH.speak();
+          return null;
+        });
+  }
+
+  private static void choose(OpenWindow window, Language language) {
+    Screen.on(
+        () -> {
+          String name = "menu:language." + language.name().toLowerCase(java.util.Locale.ROOT);
+          Screen.all(window.frame.getJMenuBar()).stream()
+              .filter(javax.swing.JMenu.class::isInstance)
+              .flatMap(m -> Screen.all(((javax.swing.JMenu) m).getPopupMenu()).stream())
+              .filter(item -> name.equals(item.getName()))
+              .map(JMenuItem.class::cast)
+              .findFirst()
+              .orElseThrow()
+              .doClick(0);
+          return null;
+        });
+  }
+
+  private static String menu(OpenWindow window, int at) {
+    return Screen.on(() -> window.frame.getJMenuBar().getMenu(at).getText());
+  }
+
+  @Test
+  void anotherLanguageIsPutOnAtOnceAndEverythingStaysWhereItWas() {
+    try (OpenWindow window = OpenWindow.ranked(file, SmallStudy.CATALOG)) {
+      window.goTo(2);
+      window.goTo(6);
+      choose(window, Language.CHINESE);
+      assertThat(menu(window, 0)).isEqualTo("文件(F)");
+      assertThat(window.head()).contains("第 1 名");
+      assertThat(window.status()).contains("候选结构");
+      JTabbedPane views = Screen.get("views", JTabbedPane.class);
+      assertThat(Screen.on(views::getSelectedIndex)).isEqualTo(1);
+      Function<JTable, String> heading = table -> table.getColumnName(1);
+      assertThat(window.text("ranking-table", JTable.class, heading)).isEqualTo("价值");
+      window.picture("window-chinese-table");
+      window.goTo(1);
+      window.goTo(5);
+      window.picture("window-chinese");
+      choose(window, Language.ENGLISH);
+      assertThat(menu(window, 0)).isEqualTo("File");
+      assertThat(window.head()).contains("rank 1");
+    }
+  }
+
+  @Test
+  void theLanguageIsRememberedForTheNextDay() {
+    try (OpenWindow window = OpenWindow.ranked(file, SmallStudy.CATALOG)) {
+      choose(window, Language.CHINESE);
+    }
+    Remembered remembered = new Remembered(folder.resolve("remembered"));
+    try (OpenWindow window = OpenWindow.opened(file, SmallStudy.CATALOG, remembered)) {
+      assertThat(menu(window, 0)).isEqualTo("文件(F)");
+    }
+  }
+}

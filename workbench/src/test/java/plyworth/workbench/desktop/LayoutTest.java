@@ -1,0 +1,231 @@
+package plyworth.workbench.desktop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.Font;
+import java.awt.GraphicsEnvironment;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import javax.swing.AbstractButton;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JTable;
+import javax.swing.JTextArea;
+import javax.swing.UIManager;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import plyworth.workbench.SmallStudy;
+
+/** Panels painted without a window: nothing is cut, in any language and appearance. */
+class LayoutTest {
+
+  private static final String TRADE =
+      "复合膜镀铝膜铝箔淋膜挤出复合干式复合无溶剂复合热封层透氧率水蒸气透过率柔版凹版印刷剥离强度克重形成充填封口µ·²³−≤≥°×";
+
+  @TempDir static Path folder;
+  private static Session session;
+
+  @BeforeAll
+  static void rank() {
+    Path file = SmallStudy.file(folder, "mint", SmallStudy.few());
+    session =
+        Screen.on(() -> new Session(SmallStudy.CATALOG, new Recovery(folder.resolve("unsaved"))));
+    Screen.on(
+        () -> {
+          session.open(file, reason -> {}, kept -> {});
+          return null;
+        });
+    Screen.await(
+        "everything is known",
+        () -> session.selection().detail().filter(d -> !d.ranges().isEmpty()).isPresent());
+  }
+
+  @AfterAll
+  static void undress() {
+    Screen.on(
+        () -> {
+          Language.ENGLISH.speak();
+          Appearance.LIGHT.apply();
+          return null;
+        });
+  }
+
+  static Stream<Arguments> dresses() {
+    return Stream.of(Language.values())
+        .flatMap(l -> Stream.of(Appearance.values()).map(a -> Arguments.of(l, a)));
+  }
+
+  private static void dress(Language language, Appearance appearance) {
+    language.speak();
+    appearance.apply();
+  }
+
+  private static boolean canSay(Language language) {
+    Font font = UIManager.getFont("Label.font");
+    return language == Language.ENGLISH || font.canDisplayUpTo(TRADE) < 0;
+  }
+
+  /** The panels at the sizes that a window of 1280 × 800 pixels gives them. */
+  private static Map<View, Dimension> views() {
+    Map<View, Dimension> views = new LinkedHashMap<>();
+    views.put(new WeightingView(), new Dimension(250, 620));
+    views.put(new RankingTableView(), new Dimension(420, 620));
+    views.put(new PositionsView(), new Dimension(420, 620));
+    views.put(new BriefView(), new Dimension(420, 620));
+    views.put(new CandidateView(), new Dimension(580, 620));
+    views.put(new FootView(Command.of("action.stop", null, () -> {})), new Dimension(1260, 60));
+    return views;
+  }
+
+  @ParameterizedTest
+  @MethodSource("dresses")
+  void nothingIsCut(Language language, Appearance appearance) {
+    List<String> cut =
+        Screen.on(
+            () -> {
+              dress(language, appearance);
+              assumeTrue(canSay(language), "no font here shows Chinese");
+              List<String> found = new ArrayList<>();
+              views().forEach((view, size) -> found.addAll(cut(view, size, language, appearance)));
+              return found;
+            });
+    assertThat(cut).isEmpty();
+  }
+
+  private static List<String> cut(
+      View view, Dimension size, Language language, Appearance appearance) {
+    view.show(session);
+    JComponent panel = view.component();
+    Painted.layOut(panel, size.width, size.height);
+    String name = view.getClass().getSimpleName().replace("View", "").toLowerCase();
+    String dressed = "-" + language + "-" + appearance;
+    Screen.keep("layout-" + name + dressed.toLowerCase().replace('_', '-'), Painted.picture(panel));
+    List<String> found = new ArrayList<>(cuts(panel));
+    if (view instanceof CandidateView candidate) {
+      for (int tab = 1; tab < 3; tab++) {
+        candidate.arrange(tab, 200);
+        Painted.layOut(panel, size.width, size.height);
+        found.addAll(cuts(panel));
+      }
+      JComboBox<?> explained = named(panel, "explained-plugin");
+      for (int i = 0; i < explained.getItemCount(); i++) {
+        explained.setSelectedIndex(i);
+        Painted.layOut(panel, size.width, size.height);
+        found.addAll(cuts(panel));
+      }
+    }
+    return found;
+  }
+
+  private static JComboBox<?> named(JComponent panel, String name) {
+    return Screen.all(panel).stream()
+        .filter(c -> name.equals(c.getName()))
+        .map(JComboBox.class::cast)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** What is narrower or lower than its text; what is not shown is left out. */
+  private static List<String> cuts(JComponent panel) {
+    List<String> cuts = new ArrayList<>();
+    for (Component part : Screen.all(panel)) {
+      if (!shown(part, panel)) {
+        continue;
+      }
+      Dimension wanted = part.getPreferredSize();
+      if (part instanceof JLabel label && !label.getText().isBlank()) {
+        note(cuts, wanted.width > part.getWidth() + 1, label.getText());
+      } else if (part instanceof AbstractButton button && !button.getText().isBlank()) {
+        note(cuts, wanted.width > part.getWidth() + 1, button.getText());
+      } else if (part instanceof JComboBox<?> box && box.getSelectedItem() != null) {
+        note(cuts, wanted.width > part.getWidth() + 1, box.getSelectedItem().toString());
+      } else if (part instanceof JTextArea area) {
+        note(cuts, wanted.height > part.getHeight() + 1, area.getText());
+      } else if (part instanceof JTable table) {
+        cuts.addAll(cells(table));
+      }
+    }
+    return cuts;
+  }
+
+  private static boolean shown(Component part, JComponent panel) {
+    for (Component c = part; c != panel; c = c.getParent()) {
+      if (!c.isVisible()) {
+        return false;
+      }
+    }
+    return part.getWidth() > 0 && part.getHeight() > 0;
+  }
+
+  private static void note(List<String> cuts, boolean cut, String text) {
+    if (cut) {
+      cuts.add(text);
+    }
+  }
+
+  private static List<String> cells(JTable table) {
+    List<String> cuts = new ArrayList<>();
+    for (int c = 0; c < table.getColumnCount(); c++) {
+      int width = table.getColumnModel().getColumn(c).getWidth();
+      for (int r = 0; r < table.getRowCount(); r++) {
+        Component cell = table.prepareRenderer(table.getCellRenderer(r, c), r, c);
+        boolean wraps = cell instanceof JTextArea;
+        boolean cut =
+            wraps
+                ? cell.getPreferredSize().height > table.getRowHeight(r)
+                : cell.getPreferredSize().width > width + 1;
+        note(cuts, cut, table.getName() + " " + r + ": " + table.getValueAt(r, c));
+      }
+      Component heading =
+          table
+              .getTableHeader()
+              .getDefaultRenderer()
+              .getTableCellRendererComponent(table, table.getColumnName(c), false, false, -1, c);
+      note(cuts, heading.getPreferredSize().width > width + 1, table.getColumnName(c));
+    }
+    return cuts;
+  }
+
+  @ParameterizedTest
+  @MethodSource("dresses")
+  void textStandsOutFromItsGround(Language language, Appearance appearance) {
+    List<String> faint =
+        Screen.on(
+            () -> {
+              dress(language, appearance);
+              return Contrast.faint();
+            });
+    assertThat(faint).isEmpty();
+  }
+
+  @Test
+  void chineseShowsWhereAFontForItIsInstalled() {
+    boolean installed =
+        Stream.of(GraphicsEnvironment.getLocalGraphicsEnvironment().getAllFonts())
+            .anyMatch(font -> font.canDisplayUpTo("复合膜") < 0);
+    assumeTrue(installed, "no font here shows Chinese: install fonts-droid-fallback");
+    Screen.on(
+        () -> {
+          Appearance.LIGHT.apply();
+          for (String key : List.of("Label.font", "Table.font", "Menu.font", "TextArea.font")) {
+            Font font = UIManager.getFont(key);
+            assertThat(font.canDisplayUpTo(TRADE)).as(key).isNegative();
+            assertThat(font.deriveFont(Font.BOLD).canDisplayUpTo(TRADE)).as(key).isNegative();
+          }
+          return null;
+        });
+  }
+}
