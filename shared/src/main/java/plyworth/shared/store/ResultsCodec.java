@@ -1,12 +1,9 @@
 package plyworth.shared.store;
 
 import java.util.List;
-import plyworth.shared.data.DataException;
 import plyworth.shared.data.Fields;
 import plyworth.shared.data.Json;
-import plyworth.shared.material.Material;
 import plyworth.shared.material.MaterialLibrary;
-import plyworth.shared.material.Property;
 import plyworth.shared.scoring.Measurement;
 import plyworth.shared.study.CandidateResult;
 import plyworth.shared.study.MaterialResult;
@@ -26,28 +23,14 @@ record ResultsCodec(MaterialLibrary library, StructureReader reader) {
   }
 
   private MaterialResult material(Fields fields) {
-    Material material = fields.value("material", json -> library.require(Fields.text(json)));
     String id = fields.text("property");
-    Measurement reading = reading(fields, id);
-    double at = fields.numberOrUnknown("at");
-    Property before = material.property(id).orElse(null);
-    String unit =
-        before == null
-            ? PropertyCodec.MATERIAL_UNITS.getOrDefault(id, reading.unit())
-            : before.unit();
-    if (!reading.unit().equals(unit)) {
-      throw new DataException(
-          fields.value("unit").place(),
-          id + " is given in " + reading.unit(),
-          "Give it in " + unit + ".");
-    }
-    if (before != null && before.points().stream().anyMatch(p -> p.range().low() <= 0)) {
-      throw new DataException(
-          fields.value("property").place(),
-          id + " of " + material.id() + " can be 0, and a reading corrects its logarithm",
-          "Write the figure into the material, with its source.");
-    }
-    return new MaterialResult(material.id(), at, reading);
+    MaterialResult result =
+        new MaterialResult(
+            fields.value("material", json -> library.require(Fields.text(json))).id(),
+            fields.numberOrUnknown("at"),
+            reading(fields, id));
+    result.requireIn(library);
+    return result;
   }
 
   private CandidateResult candidate(Fields fields) {

@@ -12,11 +12,20 @@ import plyworth.shared.data.DataException;
 import plyworth.shared.data.Place;
 
 /** Reads files of text, with messages that say what is wrong with a file as a whole. */
-final class TextFile {
+public final class TextFile {
 
   private static final long LARGEST = 10_000_000;
 
   private TextFile() {}
+
+  /**
+   * The text of a file.
+   *
+   * @throws DataException when it is missing, too large, or not UTF-8
+   */
+  public static String read(Path file) {
+    return decoded(bytes(file), file);
+  }
 
   static byte[] bytes(Path file) {
     try {
@@ -24,7 +33,7 @@ final class TextFile {
         throw unusable(file, "cannot be read: it is a folder");
       }
       if (Files.size(file) > LARGEST) {
-        throw unusable(file, "is larger than " + LARGEST + " bytes, which no study is");
+        throw unusable(file, "is larger than " + LARGEST + " bytes, which no such file is");
       }
       return Files.readAllBytes(file);
     } catch (NoSuchFileException e) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import plyworth.shared.material.Material;
 import plyworth.shared.material.MaterialLibrary;
 import plyworth.shared.material.Property;
@@ -23,6 +24,11 @@ public record Results(List<MaterialResult> materials, List<CandidateResult> cand
   public Results {
     materials = List.copyOf(materials);
     candidates = List.copyOf(candidates);
+  }
+
+  /** These results and more of materials. */
+  public Results and(List<MaterialResult> more) {
+    return new Results(Stream.concat(materials.stream(), more.stream()).toList(), candidates);
   }
 
   /** A library in which every figure that was measured is corrected. */

@@ -55,7 +55,7 @@ class StudyRefusalTest {
         "\"ASTM F1927\"|\"\"|the method of measuring barrier/otr is empty|say how",
         "\"2026-03-12\"|\"12.3.2026\"|is \"12.3.2026\"|2026-03-12",
         "\"material\": \"ldpe\"|\"material\": \"ldpee\"|\"ldpee\" is not in the library|\"ldpe\"",
-        "\"property\": \"o2-permeability\"|\"property\": \"density\"|density is given in cm3|Give it in kg/m3",
+        "\"property\": \"o2-permeability\"|\"property\": \"density\"|density of ldpe is given in|Give it in \"kg/m3\"",
         "\"2026-05-11\"|\"11 May\"|the date of a remark is \"11 May\"|2026-03-12",
         "\"Ask for a second source.\"|\" \"|a remark says nothing|take it out",
         "\"rule\": \"at-most\"|\"rule\": \"at-moust\"|not a form of rule|\"at-most\"",

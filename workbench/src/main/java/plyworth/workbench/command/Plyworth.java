@@ -34,6 +34,7 @@ import plyworth.workbench.robustness.Doubt;
       RobustnessCommand.class,
       SensitivityCommand.class,
       TurnCommand.class,
+      QuestionsCommand.class,
       ResultsCommand.class,
       CheckCommand.class,
       PluginsCommand.class,

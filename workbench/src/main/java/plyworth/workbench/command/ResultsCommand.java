@@ -1,12 +1,20 @@
 package plyworth.workbench.command;
 
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import plyworth.shared.data.JsonPrint;
+import plyworth.shared.store.StudyFile;
+import plyworth.shared.store.TextFile;
+import plyworth.shared.study.MaterialResult;
 import plyworth.shared.study.Results;
+import plyworth.shared.study.Study;
+import plyworth.workbench.analysis.PropertyBounds;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.ResultsReview;
 import plyworth.workbench.host.PluginCatalog;
@@ -24,6 +32,19 @@ final class ResultsCommand implements Callable<Integer> {
 
   @Mixin private StudyArgument study;
 
+  @Option(
+      names = "--with",
+      paramLabel = "FILE",
+      description =
+          "Adds what a laboratory has filled into the list that questions --format csv gives.")
+  private Path with;
+
+  @Option(
+      names = "--to",
+      paramLabel = "FILE",
+      description = "Writes the study with these results into a new file, NAME.study.json.")
+  private Path to;
+
   @Mixin private OutputFormat format;
 
   /**
@@ -36,15 +57,18 @@ final class ResultsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    StudyRun run = StudyRun.of(program, study);
+    StudyRun run = filled(StudyRun.of(program, study));
     if (run.study().results().equals(Results.NONE)) {
       throw new WrongInput(
           run.file()
               + " holds no results. Put them under \"results\": a reading of a material into"
-              + " \"measured_materials\", of a candidate into \"measured_candidates\".");
+              + " \"measured_materials\", of a candidate into \"measured_candidates\"; or fill the list of questions and give it --with FILE.");
     }
     Answer answer = run.work(working -> answer(run, working));
     StudyRun.warn(answer.after(), program.err());
+    if (to != null) {
+      StudyFile.save(to, run.study(), StudyFile.NEW);
+    }
     if (format.json()) {
       program.out().print(JsonPrint.text(ResultsJson.of(answer)));
     } else {
@@ -52,6 +76,23 @@ final class ResultsCommand implements Callable<Integer> {
     }
     program.out().flush();
     return Failures.DONE;
+  }
+
+  /** The study with what was filled in. */
+  private StudyRun filled(StudyRun run) {
+    if (with == null) {
+      return run;
+    }
+    List<MaterialResult> more =
+        QuestionsCsv.read(TextFile.read(with), with.toString(), run.study().materialsBefore());
+    Study filled = run.study().with(run.study().results().and(more));
+    PropertyBounds.check(filled, run.catalog()).stream()
+        .findFirst()
+        .ifPresent(
+            wrong -> {
+              throw new WrongInput(with + ": " + wrong.problem() + ". " + wrong.remedy());
+            });
+    return new StudyRun(run.file(), filled, run.catalog());
   }
 
   private Answer answer(StudyRun run, PluginCatalog working) {
