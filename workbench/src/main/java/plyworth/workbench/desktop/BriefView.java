@@ -9,6 +9,7 @@ import plyworth.shared.brief.Machine;
 import plyworth.shared.brief.Pack;
 import plyworth.shared.brief.Product;
 import plyworth.shared.data.Choice;
+import plyworth.shared.plant.Plant;
 import plyworth.shared.study.Study;
 import plyworth.workbench.chart.Html;
 import plyworth.workbench.host.Digits;
@@ -41,7 +42,8 @@ final class BriefView implements View {
   private boolean changed(Study now) {
     return shown == null
         || now.brief() != shown.brief()
-        || !now.measurements().equals(shown.measurements());
+        || !now.measurements().equals(shown.measurements())
+        || !now.plant().equals(shown.plant());
   }
 
   /** What the keyboard works on. */
@@ -79,6 +81,7 @@ final class BriefView implements View {
             Digits.sensible(brief.order().packs()),
             Digits.sensible(brief.order().orders()),
             Digits.sensible(brief.order().newColours())));
+    study.plant().ifPresent(plant -> plant(html, plant));
     line(html, "brief.notes", study.notes().isEmpty() ? Words.of("brief.none") : study.notes());
     return html.append("</table></html>").toString();
   }
@@ -105,6 +108,13 @@ final class BriefView implements View {
             machine.lanes(),
             Digits.sensible(machine.jawC()),
             Digits.sensible(machine.dwellS())));
+  }
+
+  private static void plant(StringBuilder html, Plant plant) {
+    line(html, "brief.plant", plant.name());
+    line(html, "brief.machines", PlantWords.centres(plant, false));
+    line(html, "brief.services", PlantWords.centres(plant, true));
+    line(html, "brief.webs", PlantWords.webs(plant));
   }
 
   private static void product(StringBuilder html, Product product) {
