@@ -24,7 +24,7 @@ final class CriterionWords {
   static String help(Ranked ranked, BoundCriterion criterion, String more) {
     Criterion declared = criterion.criterion();
     String conditions =
-        declared.conditions().isEmpty() ? "" : "<br>" + Html.escaped(declared.conditions());
+        declared.conditions().isEmpty() ? "" : "<br>" + Html.escaped(conditions(ranked, criterion));
     return "<html><body style='width:320px'><b>"
         + Html.escaped(title(ranked, criterion))
         + "</b>"
@@ -33,6 +33,11 @@ final class CriterionWords {
         + Html.escaped(sentence(ranked, criterion, declared.formula()))
         + (more.isEmpty() ? "" : "<br><b>" + Html.escaped(more) + "</b>")
         + "</body></html>";
+  }
+
+  private static String conditions(Ranked ranked, BoundCriterion criterion) {
+    return Sentences.word(
+        plugin(ranked, criterion), criterion.criterion().conditions(), Language.inForce().locale());
   }
 
   static String sentence(Ranked ranked, BoundCriterion criterion, Text text) {

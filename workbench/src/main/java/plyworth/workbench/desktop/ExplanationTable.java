@@ -21,6 +21,7 @@ import plyworth.workbench.host.Sentences;
 final class ExplanationTable {
 
   private static final int WIDEST = 240;
+  private static final int ROOM = 6;
   private static final int SCROLL_BAR = 14;
 
   private ExplanationTable() {}
@@ -34,10 +35,13 @@ final class ExplanationTable {
         .getAccessibleContext()
         .setAccessibleName(
             Sentences.of(plugin.plugin(), data.title(), Language.inForce().locale()));
-    int width = Columns.fit(table, WIDEST);
+    Columns.fit(table, WIDEST);
+    int width = 0;
     for (int c = 0; c < table.getColumnCount(); c++) {
       TableColumn column = table.getColumnModel().getColumn(c);
+      column.setPreferredWidth(column.getPreferredWidth() + (isText(data, c) ? ROOM : 0));
       column.setWidth(column.getPreferredWidth());
+      width += column.getWidth();
     }
     new Wrapping(table, column -> isText(data, column), row -> false).follow();
     JScrollPane scroll =
@@ -100,6 +104,7 @@ final class ExplanationTable {
       boolean number = value instanceof Double;
       setHorizontalAlignment(number ? SwingConstants.RIGHT : SwingConstants.LEFT);
       String text = number ? Digits.sensible((Double) value) : UnitText.of(String.valueOf(value));
+      setVerticalAlignment(SwingConstants.TOP);
       setText(text);
     }
   }

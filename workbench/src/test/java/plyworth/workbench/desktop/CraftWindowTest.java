@@ -61,9 +61,7 @@ class CraftWindowTest {
       JTextField words = Screen.get("command-words", JTextField.class);
       Screen.await("the words have the keyboard", words::isFocusOwner);
       window.picture("window-commands");
-      for (char letter : "view dar".toCharArray()) {
-        window.hand.key(KeyEvent.getExtendedKeyCodeForChar(letter));
-      }
+      type(words, "view dar");
       JList<?> list = Screen.get("commands", JList.class);
       Screen.await("one is left", () -> list.getModel().getSize() == 1);
       int light = Screen.on(() -> window.frame.getContentPane().getBackground().getRed());
@@ -74,17 +72,21 @@ class CraftWindowTest {
     }
   }
 
+  private static void type(JTextField field, String text) {
+    Screen.on(
+        () -> {
+          field.setText(text);
+          return null;
+        });
+  }
+
   @Test
   void aCommandThatCannotBeStartedIsListedAndDoesNothing() {
     try (OpenWindow window = open()) {
       window.shortcut(KeyEvent.VK_P, KeyEvent.VK_SHIFT);
       JTextField words = Screen.get("command-words", JTextField.class);
       Screen.await("the words have the keyboard", words::isFocusOwner);
-      Screen.on(
-          () -> {
-            words.setText("redo");
-            return null;
-          });
+      type(words, "redo");
       window.hand.key(KeyEvent.VK_ENTER);
       assertThat(Screen.find("command-words", JTextField.class)).isPresent();
       window.hand.key(KeyEvent.VK_ESCAPE);

@@ -5,8 +5,11 @@ import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import java.awt.Component;
 import java.awt.GraphicsEnvironment;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.swing.JTable;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import plyworth.shared.store.StudyFile;
@@ -19,9 +22,11 @@ class StudiesWindowTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"sugar-stick", "isopropanol-wipe", "freeze-dried-snack"})
-  void everyStudyOpensRankedAndIsReadableInLightAndDark(String study) {
+  void everyStudyOpensRankedAndIsReadableInLightAndDark(String study, @TempDir Path folder)
+      throws IOException {
     assumeFalse(GraphicsEnvironment.isHeadless());
-    Path file = STUDIES.resolve(study + StudyFile.SUFFIX);
+    Path file = folder.resolve(study + StudyFile.SUFFIX);
+    Files.copy(STUDIES.resolve(file.getFileName()), file);
     try (OpenWindow window = OpenWindow.ranked(file, SmallStudy.CATALOG)) {
       assertThat(window.head()).contains("rank 1");
       assertThat(window.notice()).isEmpty();

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import plyworth.shared.scoring.ScoringPlugin;
 import plyworth.shared.scoring.Text;
 
 class PluginCatalogTest {
@@ -147,5 +148,17 @@ class PluginCatalogTest {
     assertThat(Sentences.of(sample.plugin(), Text.of("title"), Locale.ENGLISH)).isEqualTo("Sample");
     assertThat(Sentences.of(sample.plugin(), Text.of("absent"), Locale.ENGLISH))
         .isEqualTo("absent");
+  }
+
+  @Test
+  void wordsAreLookedUpAsKeysThenAsTermsAndElseStandAsTheyAre() {
+    new PluginJar(folder).pack("sample.jar");
+    ScoringPlugin sample = PluginCatalog.load(folder).plugins().get(0).plugin();
+    assertThat(Sentences.word(sample, "word.never", Locale.ENGLISH)).isEqualTo("never");
+    assertThat(Sentences.word(sample, "Filling line", Locale.ENGLISH)).isEqualTo("line that fills");
+    assertThat(Sentences.word(sample, "filling line (word.never)", Locale.ENGLISH))
+        .isEqualTo("line that fills (never)");
+    assertThat(Sentences.word(sample, "ldpe 25 um", Locale.ENGLISH)).isEqualTo("ldpe 25 um");
+    assertThat(Sentences.word(sample, "", Locale.ENGLISH)).isEmpty();
   }
 }

@@ -52,7 +52,13 @@ final class PluginJar {
 
   /** Writes the jar. */
   Path pack(String name) {
-    return new PluginPacker(id, level, service, "Sample", source(), "title=Sample\n")
+    return new PluginPacker(
+            id,
+            level,
+            service,
+            "Sample",
+            source(),
+            "title=Sample\nterm.filling-line=line that fills\nword.never=never\n")
         .pack(folder.resolve(name));
   }
 
