@@ -1,4 +1,4 @@
-package plyworth.workbench.command;
+package plyworth.workbench.analysis;
 
 import java.util.Locale;
 import java.util.Optional;
@@ -8,7 +8,6 @@ import plyworth.shared.route.Process;
 import plyworth.shared.scoring.Parameter;
 import plyworth.shared.scoring.ScoringPlugin;
 import plyworth.shared.study.Study;
-import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.host.LoadedPlugin;
 import plyworth.workbench.host.Sentences;
 
@@ -19,15 +18,15 @@ import plyworth.workbench.host.Sentences;
  * @param what its property, figure or setting
  * @param unit unit of its figures in plain spelling; empty where it has none, or nothing says which
  */
-record InputText(String owner, String what, String unit) {
+public record InputName(String owner, String what, String unit) {
 
   /** What stands behind the name under which a plugin draws an input. */
-  static InputText of(Ranked ranked, String id) {
+  public static InputName of(Ranked ranked, String id) {
     int slash = id.indexOf('/');
     String owner = id.substring(0, Math.max(0, slash));
     String what = id.substring(slash + 1);
     Study study = ranked.study();
-    Optional<InputText> text =
+    Optional<InputName> text =
         owner.startsWith("@")
             ? study.processesAtHand().find(owner.substring(1)).map(p -> figure(p, what))
             : study.materialsAtHand().find(owner).map(m -> property(m, what));
@@ -41,26 +40,26 @@ record InputText(String owner, String what, String unit) {
                     .find(owner)
                     .map(LoadedPlugin::plugin)
                     .map(p -> setting(p, what)))
-        .orElse(new InputText(owner, what, ""));
+        .orElse(new InputName(owner, what, ""));
   }
 
-  private static InputText property(Material material, String id) {
-    return new InputText(material.name(), id, unit(material.property(id)));
+  private static InputName property(Material material, String id) {
+    return new InputName(material.name(), id, unit(material.property(id)));
   }
 
-  private static InputText figure(Process process, String id) {
-    return new InputText(process.name(), id, unit(Optional.ofNullable(process.figures().get(id))));
+  private static InputName figure(Process process, String id) {
+    return new InputName(process.name(), id, unit(Optional.ofNullable(process.figures().get(id))));
   }
 
-  private static InputText setting(ScoringPlugin plugin, String id) {
+  private static InputName setting(ScoringPlugin plugin, String id) {
     String title = Sentences.of(plugin, plugin.card().title(), Locale.ENGLISH);
     for (Parameter parameter : plugin.parameters()) {
       if (parameter.id().equals(id)) {
         String what = Sentences.of(plugin, parameter.title(), Locale.ENGLISH);
-        return new InputText(title, what, parameter.unit());
+        return new InputName(title, what, parameter.unit());
       }
     }
-    return new InputText(title, id, "");
+    return new InputName(title, id, "");
   }
 
   private static String unit(Optional<Property> property) {
