@@ -25,6 +25,7 @@ final class Commands {
   private final Command undo;
   private final Command redo;
   private final Command why;
+  private final Command pin;
   private final Command eachKind;
   private final Command all;
   private final Command light;
@@ -45,6 +46,7 @@ final class Commands {
     again =
         Command.of("action.again", KeyStroke.getKeyStroke(KeyEvent.VK_F5, 0), session::scoreAgain);
     why = Command.of("action.why", menu(KeyEvent.VK_I, 0), frame::inquire);
+    pin = Command.of("action.pin", menu(KeyEvent.VK_P, 0), frame::pin);
     eachKind = Command.of("action.each-kind", menu(KeyEvent.VK_K, 0), () -> session.list(true));
     all = Command.of("action.all", menu(KeyEvent.VK_L, 0), () -> session.list(false));
     light = Command.of("action.light", null, () -> frame.dress(Appearance.LIGHT));
@@ -53,11 +55,12 @@ final class Commands {
   }
 
   private static Command place(Place place) {
-    int key = KeyEvent.VK_1 + place.number() - 1;
-    return Command.of(place.key(), menu(key, 0), place.show());
+    int key = KeyEvent.VK_0 + place.number() % 10;
+    int more = place.number() < 10 ? 0 : InputEvent.SHIFT_DOWN_MASK;
+    return Command.of(place.key(), menu(key, more), place.show());
   }
 
-  /** A part of the window that can be gone to by its number. */
+  /** A part of the window that can be gone to by its number; from 10 on with Shift. */
   record Place(String key, int number, Runnable show) {}
 
   private static KeyStroke menu(int letter, int more) {
@@ -66,7 +69,7 @@ final class Commands {
   }
 
   /** Puts names and enabled states right. */
-  void show(Session session) {
+  void show(Session session, boolean canPin) {
     Optional<StudyHistory> history = session.history();
     Optional<String> undoing = history.flatMap(StudyHistory::undoLabel);
     Optional<String> redoing = history.flatMap(StudyHistory::redoLabel);
@@ -78,6 +81,7 @@ final class Commands {
     saveAs.setEnabled(history.isPresent());
     stop.setEnabled(session.scoring());
     again.setEnabled(history.isPresent() && !session.scoring());
+    pin.setEnabled(canPin);
     why.setEnabled(session.ranked().isPresent());
     eachKind.putValue(Action.SELECTED_KEY, session.eachKind());
     all.putValue(Action.SELECTED_KEY, !session.eachKind());
@@ -93,7 +97,7 @@ final class Commands {
     JMenuBar bar = new JMenuBar();
     bar.add(menu("menu.file", List.of(open, save, saveAs, quit)));
     bar.add(menu("menu.edit", List.of(undo, redo)));
-    JMenu ranking = menu("menu.ranking", List.of(stop, again, why));
+    JMenu ranking = menu("menu.ranking", List.of(stop, again, why, pin));
     oneOf(ranking, List.of(eachKind, all));
     bar.add(ranking);
     JMenu view = menu("menu.view", places);

@@ -6,7 +6,9 @@ import java.awt.Toolkit;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
@@ -31,6 +33,7 @@ final class WorkbenchFrame extends JFrame {
   private final transient BriefView brief = new BriefView();
   private final transient WeightingView weighting = new WeightingView();
   private final transient CandidateView candidate = new CandidateView();
+  private final transient DecisionViews decision = new DecisionViews(this::showCommands);
   private final JTabbedPane middle = new JTabbedPane();
   private final transient List<View> views;
 
@@ -41,7 +44,11 @@ final class WorkbenchFrame extends JFrame {
     commands = new Commands(this, session);
     NoticeView notice = new NoticeView(commands.again);
     FootView foot = new FootView(commands.stop);
-    views = List.of(notice, weighting, chart, table, positions, brief, candidate, foot);
+    views =
+        Stream.concat(
+                Stream.of(notice, weighting, chart, table, positions, brief, candidate, foot),
+                decision.views().stream())
+            .toList();
     JPanel top = new JPanel(new BorderLayout());
     top.add(commands.toolBar(), BorderLayout.NORTH);
     top.add(notice.component(), BorderLayout.SOUTH);
@@ -68,6 +75,7 @@ final class WorkbenchFrame extends JFrame {
     middle.addTab(Words.of("view.table"), table.component());
     middle.addTab(Words.of("view.positions"), positions.component());
     middle.addTab(Words.of("view.brief"), brief.component());
+    decision.addTo(middle);
     middle.setMinimumSize(new Dimension(300, 200));
     JSplitPane right = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, middle, candidate.component());
     right.setName("middle-split");
@@ -87,6 +95,12 @@ final class WorkbenchFrame extends JFrame {
 
   /** The parts of the window that can be gone to by number. */
   List<Commands.Place> places() {
+    List<Commands.Place> places = new ArrayList<>(standingPlaces());
+    places.addAll(decision.places(middle));
+    return places;
+  }
+
+  private List<Commands.Place> standingPlaces() {
     return List.of(
         new Commands.Place("place.chart", 1, () -> bring(0, chart.target())),
         new Commands.Place("place.table", 2, () -> bring(1, table.target())),
@@ -103,6 +117,15 @@ final class WorkbenchFrame extends JFrame {
     target.requestFocusInWindow();
   }
 
+  private void showCommands() {
+    commands.show(session, decision.canPin());
+  }
+
+  /** Pins the selected structure for comparison. */
+  void pin() {
+    decision.pin();
+  }
+
   private void showSession() {
     session
         .history()
@@ -114,8 +137,8 @@ final class WorkbenchFrame extends JFrame {
                         history.dirty() ? Words.of("frame.unsaved") : "",
                         history.current().title(),
                         session.file().getFileName())));
-    commands.show(session);
     views.forEach(view -> view.show(session));
+    showCommands();
   }
 
   /** Changes between light and dark. */
@@ -123,6 +146,7 @@ final class WorkbenchFrame extends JFrame {
     appearance.apply();
     commands.show(appearance);
     chart.redraw();
+    decision.redraw();
     candidate.redraw();
     showSession();
   }
