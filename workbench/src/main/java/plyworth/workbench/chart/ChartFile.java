@@ -17,7 +17,7 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.batik.ext.awt.image.spi.ImageWriterRegistry;
 import org.apache.batik.svggen.SVGGraphics2D;
-import org.jfree.chart.JFreeChart;
+import org.jfree.chart.ui.Drawable;
 import org.w3c.dom.Document;
 
 /** Writes a chart to a file: PNG or SVG by the ending of its name. */
@@ -40,7 +40,7 @@ public final class ChartFile {
    * @throws IllegalArgumentException when the name ends in neither .png nor .svg
    * @throws IOException when the file cannot be written
    */
-  public static void write(JFreeChart chart, int width, int height, Path file) throws IOException {
+  public static void write(Drawable chart, int width, int height, Path file) throws IOException {
     if (!canWrite(file)) {
       throw new IllegalArgumentException(
           "a chart is written as .png or .svg, not as " + file.getFileName());
@@ -50,7 +50,7 @@ public final class ChartFile {
   }
 
   /** The chart as the bytes of a PNG. */
-  public static byte[] png(JFreeChart chart, int width, int height) {
+  public static byte[] png(Drawable chart, int width, int height) {
     BufferedImage image =
         new BufferedImage(
             (int) (width * PNG_SCALE), (int) (height * PNG_SCALE), BufferedImage.TYPE_INT_RGB);
@@ -68,7 +68,7 @@ public final class ChartFile {
   }
 
   /** The chart as the bytes of an SVG document. */
-  public static byte[] svg(JFreeChart chart, int width, int height) {
+  public static byte[] svg(Drawable chart, int width, int height) {
     ImageWriterRegistry.getInstance().register(new PngInSvg());
     SVGGraphics2D g = new SVGGraphics2D(emptyDocument());
     g.setSVGCanvasSize(new Dimension(width, height));

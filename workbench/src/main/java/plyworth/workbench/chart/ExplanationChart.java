@@ -1,6 +1,7 @@
 package plyworth.workbench.chart;
 
 import java.awt.BasicStroke;
+import java.util.Optional;
 import java.util.function.Function;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.AxisLocation;
@@ -17,6 +18,8 @@ import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import plyworth.shared.scoring.Explanation;
 import plyworth.shared.scoring.Text;
+import plyworth.workbench.host.Digits;
+import plyworth.workbench.host.UnitText;
 
 /** Renders the bars and curves of an explanation. */
 public final class ExplanationChart {
@@ -35,7 +38,8 @@ public final class ExplanationChart {
     BarRenderer renderer = new BarRenderer();
     renderer.setBarPainter(new StandardBarPainter());
     renderer.setShadowVisible(false);
-    renderer.setSeriesPaint(0, PartPaint.hue(2));
+    renderer.setSeriesPaint(0, theme.legible(PartPaint.hue(2)));
+    renderer.setDefaultToolTipGenerator((shown, row, column) -> reading(bars, column).orElse(null));
     CategoryAxis names = new CategoryAxis();
     names.setTickLabelFont(theme.font());
     names.setTickLabelPaint(theme.text());
@@ -68,12 +72,14 @@ public final class ExplanationChart {
         points.add(series.x().get(i), series.y().get(i));
       }
       data.addSeries(points);
-      renderer.setSeriesPaint(s, PartPaint.hue(s + 1));
+      renderer.setSeriesPaint(s, theme.legible(PartPaint.hue(s + 1)));
       renderer.setSeriesStroke(
           s,
           new BasicStroke(
               2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1f, DASHES[s % DASHES.length], 0));
     }
+    renderer.setDefaultToolTipGenerator(
+        (shown, series, place) -> reading(curves, said, series, place));
     XYPlot plot =
         new XYPlot(
             data,
@@ -89,6 +95,33 @@ public final class ExplanationChart {
     chart.getLegend().setItemPaint(theme.text());
     chart.getLegend().setBackgroundPaint(theme.background());
     return framed(chart, theme);
+  }
+
+  /** What a bar says; empty where it is unknown. */
+  public static Optional<String> reading(Explanation.Bars bars, int place) {
+    double length = bars.lengths().get(place);
+    return Double.isNaN(length)
+        ? Optional.empty()
+        : Optional.of(
+            bars.labels().get(place)
+                + ": "
+                + Digits.sensible(length)
+                + (bars.unit().isEmpty() ? "" : " " + UnitText.of(bars.unit())));
+  }
+
+  /** What a point of a curve says, with the titles of the axes, which name the units. */
+  public static String reading(
+      Explanation.Curves curves, Function<Text, String> said, int series, int place) {
+    Explanation.Series read = curves.series().get(series);
+    return said.apply(read.name())
+        + ": "
+        + said.apply(curves.x())
+        + " "
+        + Digits.sensible(read.x().get(place))
+        + ", "
+        + said.apply(curves.y())
+        + " "
+        + Digits.sensible(read.y().get(place));
   }
 
   private static NumberAxis axis(String label, ChartTheme theme) {

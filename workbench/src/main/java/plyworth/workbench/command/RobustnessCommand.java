@@ -1,9 +1,7 @@
 package plyworth.workbench.command;
 
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -16,6 +14,7 @@ import plyworth.workbench.host.PluginCatalog;
 import plyworth.workbench.robustness.Acceptability;
 import plyworth.workbench.robustness.Doubt;
 import plyworth.workbench.robustness.LeaderStability;
+import plyworth.workbench.robustness.Rivals;
 import plyworth.workbench.robustness.SecondOpinion;
 import plyworth.workbench.robustness.Stakeholders;
 import plyworth.workbench.robustness.WeightInterval;
@@ -130,13 +129,7 @@ final class RobustnessCommand implements Callable<Integer> {
         run.ranked(working, 2, Optional.of(Search.TABLE), ProgressText.on(program.err()));
     List<WeightInterval> intervals = LeaderStability.of(ranked);
     Stakeholders stakeholders = Stakeholders.of(ranked, top);
-    Set<Long> paths = new LinkedHashSet<>();
-    ranked.best().forEach(candidate -> paths.add(candidate.path()));
-    stakeholders.standings().forEach(standing -> paths.add(standing.path()));
-    for (WeightInterval interval : intervals) {
-      interval.lower().overtaker().ifPresent(paths::add);
-      interval.upper().overtaker().ifPresent(paths::add);
-    }
+    List<Long> rivals = Rivals.of(ranked, intervals, stakeholders);
     boolean sampled = limit() > 0 && !intervals.isEmpty();
     Acceptability.Plan plan = new Acceptability.Plan(doubt, limit(), share(), seed.of(run.study()));
     return new Robustness(
@@ -144,8 +137,6 @@ final class RobustnessCommand implements Callable<Integer> {
         intervals,
         stakeholders,
         SecondOpinion.of(ranked, COMPARED),
-        sampled
-            ? Optional.of(Acceptability.of(ranked, List.copyOf(paths), plan))
-            : Optional.empty());
+        sampled ? Optional.of(Acceptability.of(ranked, rivals, plan)) : Optional.empty());
   }
 }

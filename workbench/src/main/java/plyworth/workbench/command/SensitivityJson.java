@@ -3,6 +3,7 @@ package plyworth.workbench.command;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import plyworth.shared.data.Json;
+import plyworth.workbench.analysis.InputName;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.host.Digits;
 import plyworth.workbench.robustness.Influence;
@@ -46,7 +47,7 @@ final class SensitivityJson {
 
   private static Json influence(Ranked ranked, Influence influence) {
     UncertainInput input = influence.input();
-    InputText text = InputText.of(ranked, input.id());
+    InputName text = InputName.of(ranked, input.id());
     Map<String, Json> entries = new LinkedHashMap<>();
     entries.put("input", Json.of(input.id()));
     entries.put("name", Json.of(text.toString()));

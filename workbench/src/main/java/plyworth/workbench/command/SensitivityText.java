@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import plyworth.workbench.analysis.InputName;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.host.Digits;
 import plyworth.workbench.host.UnitText;
@@ -64,7 +65,7 @@ final class SensitivityText {
     List<List<String>> rows = new ArrayList<>();
     List<String> names = new ArrayList<>();
     for (Influence influence : listed) {
-      InputText text = InputText.of(ranked, influence.input().id());
+      InputName text = InputName.of(ranked, influence.input().id());
       rows.add(row(influence, text));
       names.add(text + (influence.input().tabulated() ? " (at the first of several gauges)" : ""));
     }
@@ -87,7 +88,7 @@ final class SensitivityText {
                 + " what inputs do together for each of them)."));
   }
 
-  private static List<String> row(Influence influence, InputText text) {
+  private static List<String> row(Influence influence, InputName text) {
     UncertainInput input = influence.input();
     return List.of(
         percent(influence.first().share()),

@@ -75,7 +75,13 @@ final class ChartView implements View {
     JPanel without = new JPanel(new BorderLayout());
     without.add(empty, BorderLayout.CENTER);
     panel.add(without, "empty");
-    panel.add(scroll, "chart");
+    JPanel framed = new JPanel(new BorderLayout());
+    framed.add(
+        ChartTools.of(
+            "ranking", new ChartExport(chart, chart::getChart), () -> RankingFigures.of(bars)),
+        BorderLayout.NORTH);
+    framed.add(scroll, BorderLayout.CENTER);
+    panel.add(framed, "chart");
   }
 
   @Override

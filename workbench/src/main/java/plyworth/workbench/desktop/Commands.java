@@ -30,6 +30,7 @@ final class Commands {
   private final Command undo;
   private final Command redo;
   private final Command why;
+  private final Command pin;
   private final Command eachKind;
   private final Command all;
   private final Command find;
@@ -52,6 +53,7 @@ final class Commands {
     again =
         Command.of("action.again", KeyStroke.getKeyStroke(KeyEvent.VK_F5, 0), session::scoreAgain);
     why = Command.of("action.why", menu(KeyEvent.VK_I, 0), frame::inquire);
+    pin = Command.of("action.pin", menu(KeyEvent.VK_P, 0), frame::pin);
     eachKind = Command.of("action.each-kind", menu(KeyEvent.VK_K, 0), () -> session.list(true));
     all = Command.of("action.all", menu(KeyEvent.VK_L, 0), () -> session.list(false));
     find =
@@ -70,11 +72,12 @@ final class Commands {
   }
 
   private static Command place(Place place) {
-    int key = KeyEvent.VK_1 + place.number() - 1;
-    return Command.of(place.key(), menu(key, 0), place.show());
+    int key = KeyEvent.VK_0 + place.number() % 10;
+    int more = place.number() < 10 ? 0 : InputEvent.SHIFT_DOWN_MASK;
+    return Command.of(place.key(), menu(key, more), place.show());
   }
 
-  /** A part of the window that can be gone to by its number. */
+  /** A part of the window that can be gone to by its number; from 10 on with Shift. */
   record Place(String key, int number, Runnable show) {}
 
   private static KeyStroke menu(int letter, int more) {
@@ -83,7 +86,7 @@ final class Commands {
   }
 
   /** Puts names and enabled states right. */
-  void show(Session session) {
+  void show(Session session, boolean canPin) {
     Optional<StudyHistory> history = session.history();
     Optional<String> undoing = history.flatMap(StudyHistory::undoLabel);
     Optional<String> redoing = history.flatMap(StudyHistory::redoLabel);
@@ -96,6 +99,7 @@ final class Commands {
     saveAs.setEnabled(free && history.isPresent());
     stop.setEnabled(session.scoring());
     again.setEnabled(history.isPresent() && !session.scoring());
+    pin.setEnabled(canPin);
     why.setEnabled(session.ranked().isPresent());
     eachKind.putValue(Action.SELECTED_KEY, session.eachKind());
     all.putValue(Action.SELECTED_KEY, !session.eachKind());
@@ -117,7 +121,7 @@ final class Commands {
     return List.of(
         new Group("menu.file", List.of(open, save, saveAs, quit), List.of()),
         new Group("menu.edit", List.of(undo, redo, find), List.of()),
-        new Group("menu.ranking", List.of(stop, again, why), List.of(eachKind, all)),
+        new Group("menu.ranking", List.of(stop, again, why, pin), List.of(eachKind, all)),
         new Group("menu.view", places, List.copyOf(appearances.values())),
         new Group("menu.language", List.of(), List.copyOf(languages.values())));
   }

@@ -1,7 +1,6 @@
 package plyworth.workbench.desktop;
 
 import java.awt.BorderLayout;
-import java.awt.Dimension;
 import java.awt.Font;
 import java.util.List;
 import javax.swing.BorderFactory;
@@ -10,20 +9,14 @@ import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import org.jfree.chart.ChartPanel;
-import org.jfree.chart.JFreeChart;
 import plyworth.shared.scoring.Explanation;
 import plyworth.shared.scoring.Text;
 import plyworth.workbench.analysis.Ranked;
-import plyworth.workbench.chart.ExplanationChart;
 import plyworth.workbench.host.BoundPlugin;
 import plyworth.workbench.host.Sentences;
 
 /** The breakdown behind the figures, plugin by plugin: tables, bars, curves and notes. */
 final class ExplanationPanel {
-
-  private static final int BAR_HEIGHT = 34;
-  private static final int CURVES_HEIGHT = 240;
 
   private final JPanel outside = new JPanel(new BorderLayout());
   private final JComboBox<String> choice = new JComboBox<>();
@@ -106,15 +99,9 @@ final class ExplanationPanel {
     if (section instanceof Explanation.Table table) {
       sections.add(ExplanationTable.of(plugin, table));
     } else if (section instanceof Explanation.Bars bars) {
-      sections.add(
-          chart(
-              ExplanationChart.bars(said(plugin, bars), Appearance.chartTheme()),
-              60 + BAR_HEIGHT * bars.labels().size()));
+      sections.add(ExplanationFigure.of(said(plugin, bars), said(plugin, bars.title())));
     } else if (section instanceof Explanation.Curves curves) {
-      sections.add(
-          chart(
-              ExplanationChart.curves(curves, text -> said(plugin, text), Appearance.chartTheme()),
-              CURVES_HEIGHT));
+      sections.add(ExplanationFigure.of(curves, text -> said(plugin, text)));
     }
     sections.add(Box.createVerticalStrut(4));
     String basis =
@@ -134,17 +121,5 @@ final class ExplanationPanel {
             .map(l -> Sentences.word(plugin.plugin(), l, Language.inForce().locale()))
             .toList();
     return new Explanation.Bars(bars.title(), bars.unit(), labels, bars.lengths(), bars.basis());
-  }
-
-  private static JComponent chart(JFreeChart chart, int height) {
-    ChartPanel panel = new ChartPanel(chart);
-    panel.setPopupMenu(null);
-    panel.setPreferredSize(new Dimension(200, height));
-    panel.setMinimumDrawHeight(60);
-    panel.setMinimumDrawWidth(200);
-    panel.setMaximumDrawWidth(4000);
-    panel.setMaximumDrawHeight(4000);
-    panel.setMouseZoomable(false);
-    return panel;
   }
 }

@@ -35,7 +35,12 @@ final class FindingsPanel {
   }
 
   void show(Ranked ranked, Sheet sheet) {
-    StringBuilder html = new StringBuilder("<html>");
+    text.show("<html>" + list(ranked, sheet) + "</html>");
+  }
+
+  /** Paragraphs of all that is to be said of a structure. */
+  static String list(Ranked ranked, Sheet sheet) {
+    StringBuilder html = new StringBuilder();
     sheet
         .objections()
         .forEach(
@@ -47,10 +52,11 @@ final class FindingsPanel {
     if (sheet.remarks().isEmpty()) {
       html.append(Words.of("findings.none"));
     }
-    text.show(html.append("</html>").toString());
+    return html.toString();
   }
 
-  private static String one(Ranked ranked, Sheet.Remark remark) {
+  /** A paragraph of one finding. */
+  static String one(Ranked ranked, Sheet.Remark remark) {
     ScoringPlugin plugin =
         ranked
             .scored()

@@ -9,10 +9,12 @@ import java.awt.Toolkit;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.swing.JFrame;
 import javax.swing.WindowConstants;
+import plyworth.shared.structure.Structure;
 
 /** The window on one study: its frame and title, and a {@link Workspace} inside. */
 final class WorkbenchFrame extends JFrame {
@@ -75,6 +77,11 @@ final class WorkbenchFrame extends JFrame {
     FileDrop.onto(getRootPane());
   }
 
+  /** Pins the selected structure for comparison. */
+  void pin() {
+    workspace.pin();
+  }
+
   private void showSession() {
     Path shown = session.file();
     if (shown != null && !shown.equals(lastOpened)) {
@@ -92,7 +99,7 @@ final class WorkbenchFrame extends JFrame {
                         history.current().title(),
                         session.file().getFileName()))
             .orElseGet(() -> Words.of("frame.title.empty")));
-    workspace.show(session);
+    workspace.show();
   }
 
   /** Changes between light and dark. */
@@ -108,8 +115,10 @@ final class WorkbenchFrame extends JFrame {
     remembered.language(language);
     language.speak();
     Arrangement arranged = workspace.arrangement();
+    List<Structure> pinned = workspace.pinned();
     inquiry.dispose();
     build();
+    workspace.pin(pinned);
     revalidate();
     workspace.arrange(arranged);
     workspace.redraw(remembered.appearance());

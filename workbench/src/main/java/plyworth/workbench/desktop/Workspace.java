@@ -2,14 +2,17 @@ package plyworth.workbench.desktop;
 
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JMenuBar;
 import javax.swing.JPanel;
 import javax.swing.JSplitPane;
 import javax.swing.JTabbedPane;
+import plyworth.shared.structure.Structure;
 
 /**
  * Everything inside the window, in one language: menus, weightings at the side, one view in the
@@ -25,18 +28,25 @@ final class Workspace {
   private final BriefView brief = new BriefView();
   private final WeightingView weighting = new WeightingView();
   private final CandidateView candidate = new CandidateView();
+  private final DecisionViews decision = new DecisionViews(this::showCommands);
   private final JTabbedPane middle = new JTabbedPane();
   private final JSplitPane right;
   private final JSplitPane whole;
   private final JPanel panel = new JPanel(new BorderLayout());
+  private final Session session;
   private final Commands commands;
   private final List<View> views;
 
   Workspace(WorkbenchFrame frame, Session session) {
+    this.session = session;
     commands = new Commands(frame, session, places());
     NoticeView notice = new NoticeView(commands.again);
     FootView foot = new FootView(commands.stop);
-    views = List.of(notice, weighting, chart, table, positions, brief, candidate, foot);
+    views =
+        Stream.concat(
+                Stream.of(notice, weighting, chart, table, positions, brief, candidate, foot),
+                decision.views().stream())
+            .toList();
     JPanel top = new JPanel(new BorderLayout());
     top.add(commands.toolBar(), BorderLayout.NORTH);
     top.add(notice.component(), BorderLayout.SOUTH);
@@ -58,6 +68,7 @@ final class Workspace {
     middle.addTab(Words.of("view.table"), table.component());
     middle.addTab(Words.of("view.positions"), positions.component());
     middle.addTab(Words.of("view.brief"), brief.component());
+    decision.addTo(middle);
     middle.setMinimumSize(new Dimension(300, 200));
     return middle;
   }
@@ -77,6 +88,12 @@ final class Workspace {
 
   /** The parts of the window that can be gone to by number. */
   private List<Commands.Place> places() {
+    List<Commands.Place> places = new ArrayList<>(standingPlaces());
+    places.addAll(decision.places(middle));
+    return places;
+  }
+
+  private List<Commands.Place> standingPlaces() {
     return List.of(
         new Commands.Place("place.chart", 1, () -> bring(0, chart.target())),
         new Commands.Place("place.table", 2, () -> bring(1, table.target())),
@@ -93,15 +110,35 @@ final class Workspace {
     target.requestFocusInWindow();
   }
 
-  void show(Session session) {
-    commands.show(session);
+  void show() {
     views.forEach(view -> view.show(session));
+    showCommands();
+  }
+
+  private void showCommands() {
+    commands.show(session, decision.canPin());
+  }
+
+  /** Pins the selected structure for comparison. */
+  void pin() {
+    decision.pin();
+  }
+
+  /** What is pinned for comparison. */
+  List<Structure> pinned() {
+    return decision.pinned();
+  }
+
+  /** Pins structures for comparison. */
+  void pin(List<Structure> structures) {
+    decision.pin(structures);
   }
 
   /** Draws what the look and feel does not, in its colours. */
   void redraw(Appearance appearance) {
     commands.show(appearance);
     chart.redraw();
+    decision.redraw();
     candidate.redraw();
   }
 

@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.LongFunction;
 import java.util.stream.LongStream;
 import plyworth.workbench.analysis.Prepared;
 import plyworth.workbench.analysis.Ranked;
+import plyworth.workbench.engine.table.Progress;
 
 /**
  * How often each of some candidates comes first while weights and inputs are uncertain together.
@@ -39,16 +41,27 @@ public record Acceptability(List<Chance> chances, int draws, boolean precise, Pl
   private static final int BATCH = 100;
 
   /**
-   * Draws for a ranked study.
+   * Draws for a ranked study, to the end.
    *
    * @param paths the candidates to compare; others are not seen
    */
   public static Acceptability of(Ranked ranked, List<Long> paths, Plan plan) {
+    return of(ranked, paths, plan, Progress.NONE);
+  }
+
+  /**
+   * Draws for a ranked study.
+   *
+   * @param paths the candidates to compare; others are not seen
+   * @param progress told how many draws are made of how many at most; may cancel, and what is drawn
+   *     by then counts
+   */
+  public static Acceptability of(Ranked ranked, List<Long> paths, Plan plan, Progress progress) {
     Prepared prepared = ranked.scored().compiled().prepared();
     Worlds worlds =
         new Worlds(
             prepared, ranked.ranking().model(), paths.stream().map(ranked::structure).toList());
-    return of(paths, Contest.of(ranked).weights(), worlds::values, plan);
+    return of(paths, Contest.of(ranked).weights(), worlds::values, plan, progress);
   }
 
   /**
@@ -59,14 +72,33 @@ public record Acceptability(List<Chance> chances, int draws, boolean precise, Pl
    */
   static Acceptability of(
       List<Long> paths, double[] weights, LongFunction<double[][]> worlds, Plan plan) {
+    return of(paths, weights, worlds, plan, Progress.NONE);
+  }
+
+  static Acceptability of(
+      List<Long> paths,
+      double[] weights,
+      LongFunction<double[][]> worlds,
+      Plan plan,
+      Progress progress) {
+    AtomicInteger drawn = new AtomicInteger();
+    LongFunction<double[][]> watched =
+        seed -> {
+          double[][] values = worlds.apply(seed);
+          progress.scored(drawn.incrementAndGet(), plan.most());
+          return values;
+        };
     WeightSampler sampler = new WeightSampler(weights, plan.doubt());
     SplittableRandom random = new SplittableRandom(plan.seed());
     List<Sample> samples = new ArrayList<>();
     List<Chance> chances = List.of();
     boolean precise = false;
-    while (!precise && samples.size() < plan.most()) {
+    while (!precise && samples.size() < plan.most() && !progress.cancelled()) {
       int batch = Math.min(Math.max(BATCH, samples.size() / 4), plan.most() - samples.size());
-      samples.addAll(batch(sampler, random, worlds, batch));
+      samples.addAll(batch(sampler, random, watched, batch, progress));
+      if (samples.isEmpty()) {
+        break;
+      }
       chances = Chances.of(paths, samples);
       precise = worstError(chances, samples.size()) <= plan.precision();
     }
@@ -85,10 +117,15 @@ public record Acceptability(List<Chance> chances, int draws, boolean precise, Pl
 
   /** Each draw has its own seed, so that the draws do not depend on how many threads make them. */
   private static List<Sample> batch(
-      WeightSampler sampler, SplittableRandom random, LongFunction<double[][]> worlds, int draws) {
+      WeightSampler sampler,
+      SplittableRandom random,
+      LongFunction<double[][]> worlds,
+      int draws,
+      Progress progress) {
     long[] seeds = LongStream.generate(random::nextLong).limit(draws).toArray();
     return LongStream.of(seeds)
         .parallel()
+        .filter(seed -> !progress.cancelled())
         .mapToObj(seed -> new Sample(sampler.draw(new SplittableRandom(seed)), worlds.apply(seed)))
         .toList();
   }

@@ -147,7 +147,7 @@ class CandidatePanelsTest {
           panel.show(detail(BEST));
           Painted.layOut(panel.component(), 560, 900);
           for (Component part : Screen.all(panel.component())) {
-            if (part instanceof JTextArea words) {
+            if (part instanceof JTextArea words && words.isVisible()) {
               assertThat(words.getWidth()).as(words.getText()).isBetween(300, 560);
               assertThat(words.getHeight()).isEqualTo(words.getPreferredSize().height);
             }

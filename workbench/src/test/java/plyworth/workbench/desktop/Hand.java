@@ -54,8 +54,12 @@ final class Hand {
     robot.mouseMove(corner.x + x, corner.y + y);
   }
 
-  /** Strikes a key while others are held. */
+  /**
+   * Strikes a key while others are held. Nothing is waited for while it is down, or a slow machine
+   * would repeat it.
+   */
   void key(int key, int... held) {
+    robot.setAutoWaitForIdle(false);
     for (int code : held) {
       robot.keyPress(code);
     }
@@ -64,6 +68,8 @@ final class Hand {
     for (int i = held.length - 1; i >= 0; i--) {
       robot.keyRelease(held[i]);
     }
+    robot.setAutoWaitForIdle(true);
+    robot.waitForIdle();
   }
 
   /** Strikes a key with the menu key of the system. */

@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.LongFunction;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
+import plyworth.workbench.engine.table.Progress;
 
 class AcceptabilityTest {
 
@@ -112,5 +114,50 @@ class AcceptabilityTest {
     double[][] values = {{1, 0}, {0, 1}, {0.6, 0.6}};
     List<Chance> once = chances(seed -> values, 0.2, 0.8);
     assertThat(chances(seed -> values, 0.2, 0.8)).isEqualTo(once);
+  }
+
+  @Test
+  void whatIsDrawnWhenItIsStoppedCounts() {
+    double[][] values = {{1, 0}, {0, 1}};
+    AtomicLong drawn = new AtomicLong();
+    Progress stopping =
+        new Progress() {
+          @Override
+          public void scored(long draws, long of) {
+            drawn.set(Math.max(drawn.get(), draws));
+          }
+
+          @Override
+          public boolean cancelled() {
+            return drawn.get() >= 60;
+          }
+        };
+    Acceptability.Plan plan = new Acceptability.Plan(Doubt.ANY, DRAWS, 0.001, 7);
+    Acceptability stopped =
+        Acceptability.of(List.of(0L, 1L), new double[] {0.5, 0.5}, seed -> values, plan, stopping);
+    assertThat(stopped.draws()).isBetween(60, 100);
+    assertThat(stopped.precise()).isFalse();
+    assertThat(stopped.chances().stream().mapToDouble(Chance::first).sum())
+        .isCloseTo(1, within(1e-9));
+  }
+
+  @Test
+  void whatIsStoppedBeforeTheFirstDrawKnowsNothing() {
+    Progress stopped =
+        new Progress() {
+          @Override
+          public void scored(long draws, long of) {}
+
+          @Override
+          public boolean cancelled() {
+            return true;
+          }
+        };
+    Acceptability.Plan plan = new Acceptability.Plan(Doubt.ANY, DRAWS, 0.001, 7);
+    double[][] values = {{1}};
+    Acceptability found =
+        Acceptability.of(List.of(0L), new double[] {1}, seed -> values, plan, stopped);
+    assertThat(found.draws()).isZero();
+    assertThat(found.chances()).isEmpty();
   }
 }

@@ -1,0 +1,84 @@
+package plyworth.workbench.desktop;
+
+import java.util.List;
+import javax.swing.JComponent;
+import javax.swing.JTabbedPane;
+import plyworth.shared.structure.Structure;
+
+/** The views that a decision is made by, behind those that lead to it. */
+final class DecisionViews {
+
+  private final TradeOffView tradeOff = new TradeOffView();
+  private final RobustnessView robustness = new RobustnessView();
+  private final CompareView compare;
+  private final ReviewView review = new ReviewView(robustness::drawn);
+
+  /**
+   * The views.
+   *
+   * @param changed told when what can be done has changed
+   */
+  DecisionViews(Runnable changed) {
+    compare = new CompareView(changed);
+  }
+
+  List<View> views() {
+    return List.of(tradeOff, robustness, compare, review);
+  }
+
+  /** Adds a tab for each. */
+  void addTo(JTabbedPane tabs) {
+    tabs.addTab(Words.of("view.tradeoff"), tradeOff.component());
+    tabs.addTab(Words.of("view.robustness"), robustness.component());
+    tabs.addTab(Words.of("view.compare"), compare.component());
+    tabs.addTab(Words.of("view.review"), review.component());
+  }
+
+  /** Whether the selected structure can be pinned for comparison. */
+  boolean canPin() {
+    return compare.canPin();
+  }
+
+  /** Pins the selected structure for comparison. */
+  void pin() {
+    compare.pin();
+  }
+
+  /** What is pinned for comparison. */
+  List<Structure> pinned() {
+    return compare.pinned();
+  }
+
+  /** Pins structures for comparison. */
+  void pin(List<Structure> structures) {
+    compare.pin(structures);
+  }
+
+  /** Where they can be gone to by number. */
+  List<Commands.Place> places(JTabbedPane tabs) {
+    return List.of(
+        place("place.tradeoff", 9, tabs, tradeOff.component(), tradeOff.target()),
+        place("place.robustness", 10, tabs, robustness.component(), robustness.target()),
+        place("place.compare", 11, tabs, compare.component(), compare.target()),
+        place("place.review", 12, tabs, review.component(), review.target()));
+  }
+
+  private static Commands.Place place(
+      String key, int number, JTabbedPane tabs, JComponent view, JComponent target) {
+    return new Commands.Place(
+        key,
+        number,
+        () -> {
+          tabs.setSelectedComponent(view);
+          target.requestFocusInWindow();
+        });
+  }
+
+  /** Draws again, in the colours of the look and feel. */
+  void redraw() {
+    tradeOff.redraw();
+    robustness.redraw();
+    compare.redraw();
+    review.redraw();
+  }
+}

@@ -1,0 +1,152 @@
+package plyworth.workbench.desktop;
+
+import java.awt.Dimension;
+import java.awt.Font;
+import java.awt.FontMetrics;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.event.MouseEvent;
+import java.util.List;
+import java.util.stream.Collectors;
+import javax.accessibility.AccessibleContext;
+import javax.swing.JComponent;
+import javax.swing.ToolTipManager;
+import javax.swing.UIManager;
+import javax.swing.plaf.basic.BasicGraphicsUtils;
+import plyworth.shared.material.MaterialLibrary;
+import plyworth.workbench.host.Digits;
+
+/** Structures drawn side by side to one scale, outside up, each with its name above. */
+final class SectionRow extends JComponent {
+
+  private static final long serialVersionUID = 1L;
+  private static final int BODY = 84;
+  private static final int GAP = 16;
+  private static final int MOST_LINES = 8;
+
+  private transient Comparison shown;
+  private transient List<LayerStack> stacks = List.of();
+
+  SectionRow() {
+    setName("compare-sections");
+    setFocusable(true);
+    getAccessibleContext().setAccessibleName(Words.of("compare.sections"));
+    ToolTipManager.sharedInstance().registerComponent(this);
+  }
+
+  @Override
+  public AccessibleContext getAccessibleContext() {
+    if (accessibleContext == null) {
+      accessibleContext =
+          new AccessibleJComponent() {
+            private static final long serialVersionUID = 1L;
+          };
+    }
+    return accessibleContext;
+  }
+
+  void show(Comparison comparison) {
+    shown = comparison;
+    MaterialLibrary materials = comparison.ranked().study().materialsAtHand();
+    stacks =
+        comparison.columns().stream()
+            .map(column -> LayerStack.of(column.sheet().structure(), materials))
+            .toList();
+    getAccessibleContext()
+        .setAccessibleDescription(
+            comparison.columns().stream()
+                .map(column -> column.name() + ": " + column.sheet().structure())
+                .collect(Collectors.joining("; ")));
+    revalidate();
+    repaint();
+  }
+
+  private static Font font() {
+    return UIManager.getFont("Label.font");
+  }
+
+  private int line() {
+    return getFontMetrics(font()).getHeight();
+  }
+
+  private double top() {
+    return 2.0 * line() + 4;
+  }
+
+  /** Lines that name the layers below. */
+  private int linesBelow() {
+    int most = stacks.stream().mapToInt(stack -> stack.bands().size()).max().orElse(0);
+    return Math.min(MOST_LINES, most);
+  }
+
+  private double room() {
+    return getHeight() - top() - line() - 8 - (double) linesBelow() * line();
+  }
+
+  private double scale() {
+    return room() / stacks.stream().mapToDouble(LayerStack::gaugeUm).max().orElse(1);
+  }
+
+  private double width() {
+    return getWidth() / (double) Math.max(1, stacks.size());
+  }
+
+  @Override
+  public Dimension getPreferredSize() {
+    return new Dimension(400, (linesBelow() + 3) * line() + 160);
+  }
+
+  @Override
+  public String getToolTipText(MouseEvent event) {
+    int column = (int) (event.getX() / width());
+    return column >= stacks.size() ? null : stacks.get(column).tip(event.getY() - top(), scale());
+  }
+
+  @Override
+  protected void paintComponent(Graphics graphics) {
+    Graphics2D g = (Graphics2D) graphics.create();
+    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    g.setRenderingHint(
+        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+    for (int i = 0; i < stacks.size(); i++) {
+      column(g, i);
+    }
+    g.dispose();
+  }
+
+  private void column(Graphics2D g, int index) {
+    LayerStack stack = stacks.get(index);
+    Comparison.Column column = shown.columns().get(index);
+    int x = (int) (index * width());
+    int room = (int) width() - GAP;
+    g.setFont(font().deriveFont(Font.BOLD));
+    FontMetrics metrics = g.getFontMetrics();
+    g.setColor(UIManager.getColor("Label.foreground"));
+    clipped(g, column.name(), x, metrics.getAscent(), room);
+    g.setFont(font());
+    String value =
+        Words.of(
+            "candidate.value",
+            String.format(java.util.Locale.ROOT, "%.3f", column.sheet().valuation().value()));
+    clipped(g, value, x, line() + metrics.getAscent(), room);
+    stack.draw(g, x, top(), BODY, scale(), UIManager.getColor("Label.foreground"));
+    double bottom = top() + stack.gaugeUm() * scale();
+    g.setColor(UIManager.getColor("Label.foreground"));
+    g.drawString(
+        Digits.sensible(stack.gaugeUm()) + " µm", x, (float) (bottom + metrics.getAscent() + 2));
+    double below = getHeight() - (double) linesBelow() * line() + metrics.getAscent();
+    int lines = Math.min(linesBelow(), stack.bands().size());
+    for (int l = 0; l < lines; l++) {
+      boolean more = l == MOST_LINES - 1 && stack.bands().size() > MOST_LINES;
+      clipped(g, more ? "…" : stack.label(l), x, (int) (below + (double) l * line()), room);
+    }
+  }
+
+  private void clipped(Graphics2D g, String text, int x, int y, int room) {
+    g.drawString(
+        BasicGraphicsUtils.getClippedString(this, g.getFontMetrics(), text, room),
+        (float) x,
+        (float) y);
+  }
+}

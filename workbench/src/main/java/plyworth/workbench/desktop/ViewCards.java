@@ -1,0 +1,53 @@
+package plyworth.workbench.desktop;
+
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.util.Optional;
+import javax.swing.BorderFactory;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.SwingConstants;
+import plyworth.workbench.analysis.Ranked;
+
+/** A view, or one line that says why there is nothing to see yet. */
+final class ViewCards {
+
+  private final CardLayout cards = new CardLayout();
+  private final JPanel panel = new JPanel(cards);
+  private final JLabel empty = new JLabel("", SwingConstants.CENTER);
+
+  ViewCards(String name, JComponent content) {
+    panel.setName(name);
+    empty.setName(name + "-empty");
+    empty.setBorder(BorderFactory.createEmptyBorder(20, 20, 20, 20));
+    JPanel without = new JPanel(new BorderLayout());
+    without.add(empty, BorderLayout.CENTER);
+    panel.add(without, "empty");
+    panel.add(content, "content");
+  }
+
+  JComponent component() {
+    return panel;
+  }
+
+  /** The ranking with something in it; where there is none, says why. */
+  Optional<Ranked> show(Session session) {
+    Optional<Ranked> ranked = session.ranked().filter(r -> !r.best().isEmpty());
+    if (ranked.isEmpty()) {
+      empty.setText(nothing(session));
+    }
+    cards.show(panel, ranked.isPresent() ? "content" : "empty");
+    return ranked;
+  }
+
+  private static String nothing(Session session) {
+    if (!session.failure().isEmpty()) {
+      return Words.of("chart.failed");
+    }
+    if (session.ranked().isPresent()) {
+      return Words.of("views.none-ranked");
+    }
+    return session.stage().map(Pipeline.Stage::text).orElse(Words.of("chart.no-study"));
+  }
+}

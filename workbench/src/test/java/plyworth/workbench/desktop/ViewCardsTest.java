@@ -1,0 +1,69 @@
+package plyworth.workbench.desktop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import javax.swing.JLabel;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import plyworth.workbench.SmallStudy;
+
+/** What the views of a decision say while there is nothing to see. */
+class ViewCardsTest {
+
+  @BeforeAll
+  static void dress() {
+    Screen.on(
+        () -> {
+          Appearance.LIGHT.apply();
+          return null;
+        });
+  }
+
+  @TempDir Path folder;
+
+  @Test
+  void withoutAStudyEveryViewSaysWhatToDo() {
+    Screen.on(
+        () -> {
+          Session session =
+              new Session(SmallStudy.CATALOG, new Recovery(folder.resolve("unsaved")));
+          for (View view : new DecisionViews(() -> {}).views()) {
+            view.show(session);
+            List<String> said =
+                Screen.all(view.component()).stream()
+                    .filter(JLabel.class::isInstance)
+                    .filter(part -> part.getName() != null && part.getName().endsWith("-empty"))
+                    .map(part -> ((JLabel) part).getText())
+                    .toList();
+            assertThat(said).containsExactly("No study is open. Open one from the File menu.");
+          }
+          return null;
+        });
+  }
+
+  @Test
+  void everyPartThatTakesTheKeyboardHasANameThatCanBeRead() {
+    Screen.on(
+        () -> {
+          for (View view : new DecisionViews(() -> {}).views()) {
+            Screen.all(view.component()).stream()
+                .filter(
+                    part ->
+                        part instanceof ChartCanvas
+                            || part instanceof StripCanvas
+                            || part instanceof SectionRow
+                            || part instanceof Page
+                            || part instanceof javax.swing.JTable)
+                .forEach(
+                    part ->
+                        assertThat(part.getAccessibleContext().getAccessibleName())
+                            .as(String.valueOf(part.getName()))
+                            .isNotBlank());
+          }
+          return null;
+        });
+  }
+}
