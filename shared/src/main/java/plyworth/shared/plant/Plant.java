@@ -15,10 +15,14 @@ import java.util.Set;
  */
 public record Plant(String name, List<WorkCentre> centres, List<BoughtWeb> webs, String note) {
 
+  /** A set of them is kept as the bits of a whole number. */
+  private static final int MOST_CENTRES = 50;
+
   /**
    * Copies the lists, machines first.
    *
-   * @throws IllegalArgumentException when nothing is named or an id stands twice
+   * @throws IllegalArgumentException when nothing is named, too many machines are, or an id stands
+   *     twice
    */
   public Plant {
     centres = centres.stream().sorted(Comparator.comparing(WorkCentre::outside)).toList();
@@ -29,6 +33,11 @@ public record Plant(String name, List<WorkCentre> centres, List<BoughtWeb> webs,
     if (centres.isEmpty() || webs.isEmpty()) {
       throw new IllegalArgumentException(
           "a plant without machines and services, or without webs, makes nothing; name them");
+    }
+    if (centres.size() > MOST_CENTRES) {
+      throw new IllegalArgumentException(
+          ("the plant names " + centres.size() + " machines and services; ")
+              + ("name " + MOST_CENTRES + " or fewer, those that come into question"));
     }
     Set<String> seen = new HashSet<>();
     for (WorkCentre centre : centres) {

@@ -3,6 +3,7 @@ package plyworth.shared.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import plyworth.shared.scoring.SamplePlants;
@@ -25,6 +26,13 @@ class PlantTest {
     List<WorkCentre> twice = List.of(MILL.centres().get(0), MILL.centres().get(0));
     assertThatThrownBy(() -> new Plant("Mill", twice, MILL.webs(), ""))
         .hasMessageContaining("\"narrow-press\"");
+  }
+
+  @Test
+  void plantWithMoreMachinesThanAnyoneLooksThroughIsRefused() {
+    List<WorkCentre> many = Collections.nCopies(51, MILL.centres().get(0));
+    assertThatThrownBy(() -> new Plant("Mill", many, MILL.webs(), ""))
+        .hasMessageContaining("51 machines and services; name 50 or fewer");
   }
 
   @Test

@@ -41,7 +41,7 @@ class ExplainCommandTest {
     assertThat(run.keys())
         .containsExactly("format", "version", "study", "structure", "explanation");
     List<String> plugins = run.keys("explanation");
-    assertThat(plugins).hasSize(5);
+    assertThat(plugins).hasSize(6);
     for (String plugin : plugins) {
       List<Json> sections = ((Json.Arr) run.json("explanation", plugin)).items();
       assertThat(sections).isNotEmpty();
