@@ -127,12 +127,7 @@ public final class ExplanationChart {
   private static NumberAxis axis(String label, ChartTheme theme) {
     NumberAxis axis = new NumberAxis(label);
     axis.setAutoRangeIncludesZero(false);
-    axis.setTickLabelFont(theme.font());
-    axis.setLabelFont(theme.font());
-    axis.setTickLabelPaint(theme.text());
-    axis.setLabelPaint(theme.text());
-    axis.setAxisLinePaint(theme.grid());
-    return axis;
+    return ChartDress.axis(axis, theme);
   }
 
   private static JFreeChart framed(JFreeChart chart, ChartTheme theme) {

@@ -10,13 +10,10 @@ import org.jfree.chart.axis.AxisLocation;
 import org.jfree.chart.axis.CategoryAnchor;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
-import org.jfree.chart.block.BlockBorder;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.PlotOrientation;
 import org.jfree.chart.plot.ValueMarker;
-import org.jfree.chart.title.LegendTitle;
 import org.jfree.chart.title.TextTitle;
-import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.category.DefaultCategoryDataset;
@@ -62,7 +59,7 @@ public final class RankingChart {
     chart.getTitle().setPaint(theme.text());
     chart.setPadding(new RectangleInsets(8, 8, 8, 8));
     chart.addSubtitle(note(bars, theme));
-    chart.addLegend(legend(plot, theme));
+    chart.addLegend(ChartDress.legend(plot, new RectangleInsets(2, 6, 2, 4), theme));
     return chart;
   }
 
@@ -83,12 +80,7 @@ public final class RankingChart {
     NumberAxis axis = new NumberAxis(label(bars));
     axis.setRange(0, ROOM_FOR_FIGURES);
     axis.setTickUnit(new NumberTickUnit(0.2));
-    axis.setTickLabelFont(theme.font());
-    axis.setLabelFont(theme.font());
-    axis.setTickLabelPaint(theme.text());
-    axis.setLabelPaint(theme.text());
-    axis.setAxisLinePaint(theme.grid());
-    return axis;
+    return ChartDress.axis(axis, theme);
   }
 
   private static String label(RankingBars bars) {
@@ -122,17 +114,6 @@ public final class RankingChart {
     note.setPaint(theme.text());
     note.setPadding(new RectangleInsets(0, 0, 6, 0));
     return note;
-  }
-
-  private static LegendTitle legend(CategoryPlot plot, ChartTheme theme) {
-    LegendTitle legend = new LegendTitle(plot);
-    legend.setPosition(RectangleEdge.BOTTOM);
-    legend.setItemFont(theme.font());
-    legend.setItemPaint(theme.text());
-    legend.setBackgroundPaint(theme.background());
-    legend.setFrame(BlockBorder.NONE);
-    legend.setLegendItemGraphicPadding(new RectangleInsets(2, 6, 2, 4));
-    return legend;
   }
 
   /** The size of a mark in the legend, large enough to show a hatch. */

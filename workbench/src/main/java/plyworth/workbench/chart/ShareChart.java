@@ -13,14 +13,12 @@ import org.jfree.chart.axis.CategoryAxis;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.axis.ValueAxis;
-import org.jfree.chart.block.BlockBorder;
 import org.jfree.chart.plot.CategoryMarker;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.PlotOrientation;
 import org.jfree.chart.renderer.category.CategoryItemRendererState;
 import org.jfree.chart.renderer.category.StackedBarRenderer;
 import org.jfree.chart.renderer.category.StandardBarPainter;
-import org.jfree.chart.title.LegendTitle;
 import org.jfree.chart.ui.Layer;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
@@ -63,7 +61,7 @@ public final class ShareChart {
     JFreeChart chart = new JFreeChart(null, theme.font(), plot, false);
     chart.setBackgroundPaint(theme.background());
     chart.setPadding(new RectangleInsets(4, 8, 4, 8));
-    chart.addLegend(legend(plot, theme));
+    chart.addLegend(ChartDress.legend(plot, new RectangleInsets(2, 6, 2, 4), theme));
     return chart;
   }
 
@@ -95,12 +93,7 @@ public final class ShareChart {
     NumberAxis axis = new NumberAxis(bars.axis());
     axis.setRange(0, ROOM_FOR_FIGURES);
     axis.setTickUnit(new PercentTicks());
-    axis.setTickLabelFont(theme.font());
-    axis.setLabelFont(theme.font());
-    axis.setTickLabelPaint(theme.text());
-    axis.setLabelPaint(theme.text());
-    axis.setAxisLinePaint(theme.grid());
-    return axis;
+    return ChartDress.axis(axis, theme);
   }
 
   private static StackedBarRenderer renderer(ShareBars bars, ChartTheme theme) {
@@ -129,17 +122,6 @@ public final class ShareChart {
       figure.setPaint(theme.text());
       plot.addAnnotation(figure);
     }
-  }
-
-  private static LegendTitle legend(CategoryPlot plot, ChartTheme theme) {
-    LegendTitle legend = new LegendTitle(plot);
-    legend.setPosition(RectangleEdge.BOTTOM);
-    legend.setItemFont(theme.font());
-    legend.setItemPaint(theme.text());
-    legend.setBackgroundPaint(theme.background());
-    legend.setFrame(BlockBorder.NONE);
-    legend.setLegendItemGraphicPadding(new RectangleInsets(2, 6, 2, 4));
-    return legend;
   }
 
   /** Quarters up to 100 %, and none in the room for the figures. */

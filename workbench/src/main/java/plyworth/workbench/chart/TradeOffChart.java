@@ -19,13 +19,11 @@ import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.axis.SymbolAxis;
 import org.jfree.chart.axis.ValueAxis;
-import org.jfree.chart.block.BlockBorder;
 import org.jfree.chart.entity.XYItemEntity;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.renderer.xy.XYStepRenderer;
-import org.jfree.chart.title.LegendTitle;
 import org.jfree.chart.title.TextTitle;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
@@ -105,7 +103,7 @@ public final class TradeOffChart {
     chart.setBackgroundPaint(theme.background());
     chart.setPadding(new RectangleInsets(10, 8, 6, 16));
     plot.setFixedLegendItems(legendItems());
-    chart.addLegend(legend(plot));
+    chart.addLegend(ChartDress.legend(plot, ClassMark.ROOM, theme));
     if (!shown.marksTitle().isEmpty()) {
       chart.addSubtitle(marksTitle());
     }
@@ -212,13 +210,7 @@ public final class TradeOffChart {
     double low = IntStream.range(0, figures.length).mapToDouble(i -> figures[i]).min().orElse(0);
     double high = IntStream.range(0, figures.length).mapToDouble(i -> figures[i]).max().orElse(1);
     ValueAxis made = made(axis, low, high);
-    made.setTickLabelFont(theme.font());
-    made.setLabelFont(theme.font());
-    made.setTickLabelPaint(theme.text());
-    made.setLabelPaint(theme.text());
-    made.setAxisLinePaint(theme.grid());
-    made.setTickMarkPaint(theme.grid());
-    return made;
+    return ChartDress.axis(made, theme);
   }
 
   private ValueAxis made(TradeOff.Axis axis, double low, double high) {
@@ -272,17 +264,6 @@ public final class TradeOffChart {
     return new LegendItem(
         text, null, null, null, true, shape, full, colour, true, colour, MARK, false, shape, MARK,
         colour);
-  }
-
-  private LegendTitle legend(XYPlot plot) {
-    LegendTitle legend = new LegendTitle(plot);
-    legend.setPosition(RectangleEdge.BOTTOM);
-    legend.setItemFont(theme.font());
-    legend.setItemPaint(theme.text());
-    legend.setBackgroundPaint(theme.background());
-    legend.setFrame(BlockBorder.NONE);
-    legend.setLegendItemGraphicPadding(ClassMark.ROOM);
-    return legend;
   }
 
   private TextTitle marksTitle() {

@@ -1,11 +1,8 @@
 package plyworth.workbench.desktop;
 
-import java.awt.event.ActionEvent;
 import java.awt.event.FocusEvent;
 import java.awt.event.FocusListener;
-import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
-import javax.swing.KeyStroke;
 import javax.swing.UIManager;
 import org.jfree.chart.ChartPanel;
 
@@ -35,18 +32,7 @@ final class ChartCanvas extends ChartPanel {
 
   /** Does something when a key is struck here. */
   void whenStruck(String key, Runnable work) {
-    getInputMap().put(KeyStroke.getKeyStroke(key), key);
-    getActionMap()
-        .put(
-            key,
-            new AbstractAction() {
-              private static final long serialVersionUID = 1L;
-
-              @Override
-              public void actionPerformed(ActionEvent event) {
-                work.run();
-              }
-            });
+    Keys.bind(this, key, work);
   }
 
   private void drawFocus(boolean focused) {

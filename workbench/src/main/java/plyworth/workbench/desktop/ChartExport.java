@@ -5,13 +5,10 @@ import java.awt.datatransfer.StringSelection;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.Supplier;
 import javax.imageio.ImageIO;
 import javax.swing.JComponent;
-import javax.swing.JFileChooser;
-import javax.swing.JOptionPane;
 import javax.swing.filechooser.FileNameExtensionFilter;
 import org.jfree.chart.ui.Drawable;
 import plyworth.workbench.chart.ChartFile;
@@ -67,40 +64,17 @@ final class ChartExport {
   /** Asks for a file and writes it; what does not work is said. */
   void save() {
     Drawable chart = drawn.get();
-    JFileChooser chooser = new JFileChooser();
-    chooser.setName("picture-file");
-    chooser.setFileFilter(new FileNameExtensionFilter(Words.of("charts.files"), "svg", "png"));
-    chooser.setSelectedFile(Path.of(Words.of("charts.file-name") + ".svg").toFile());
-    if (chart == null || chooser.showSaveDialog(shown) != JFileChooser.APPROVE_OPTION) {
-      return;
-    }
-    Path chosen = chooser.getSelectedFile().toPath();
-    Path file =
-        ChartFile.canWrite(chosen) ? chosen : chosen.resolveSibling(chosen.getFileName() + ".svg");
-    if (!Files.exists(file) || replaces(file)) {
-      write(chart, file);
+    if (chart != null) {
+      new NewFile(
+              shown,
+              "picture-file",
+              new FileNameExtensionFilter(Words.of("charts.files"), "svg", "png"),
+              Words.of("charts.file-name") + ".svg")
+          .write(ChartExport::completed, file -> ChartFile.write(chart, width(), height(), file));
     }
   }
 
-  private boolean replaces(Path file) {
-    int answer =
-        JOptionPane.showConfirmDialog(
-            shown,
-            Words.of("dialog.replace", file.getFileName()),
-            Words.of("dialog.replace.title"),
-            JOptionPane.OK_CANCEL_OPTION);
-    return answer == JOptionPane.OK_OPTION;
-  }
-
-  private void write(Drawable chart, Path file) {
-    try {
-      ChartFile.write(chart, width(), height(), file);
-    } catch (IOException e) {
-      JOptionPane.showMessageDialog(
-          shown,
-          Words.of("charts.not-saved", file, e.getMessage()),
-          Words.of("dialog.failed.title"),
-          JOptionPane.ERROR_MESSAGE);
-    }
+  private static Path completed(Path file) {
+    return ChartFile.canWrite(file) ? file : file.resolveSibling(file.getFileName() + ".svg");
   }
 }

@@ -3,7 +3,6 @@ package plyworth.workbench.desktop;
 import java.awt.FlowLayout;
 import java.awt.Font;
 import java.awt.GridLayout;
-import java.awt.event.HierarchyEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,11 +21,11 @@ import plyworth.workbench.chart.Html;
 final class CompareView implements View {
 
   private static final int MOST = 3;
-  private static final int WIDEST = 180;
+  private static final int WIDEST = 260;
 
   private final StackPanel sections = new StackPanel();
   private final JScrollPane scroll = new JScrollPane(sections);
-  private final ViewCards cards = new ViewCards("compare-view", scroll);
+  private final ViewCards cards = new ViewCards("compare-view", scroll, this::showAgain);
   private final Background work = new Background();
   private final Runnable changed;
   private final Command pin = Command.of("compare.pin", null, this::pin);
@@ -66,20 +65,17 @@ final class CompareView implements View {
     sections.add(figures.component());
     sections.add(findings);
     showTools();
-    cards
-        .component()
-        .addHierarchyListener(
-            event -> {
-              boolean turned = (event.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0;
-              if (turned && cards.component().isShowing() && session != null) {
-                show(session);
-              }
-            });
   }
 
   /** New text does not scroll the view. */
   private static void still(Page page) {
     ((DefaultCaret) page.getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+  }
+
+  private void showAgain() {
+    if (session != null) {
+      show(session);
+    }
   }
 
   @Override
@@ -145,7 +141,7 @@ final class CompareView implements View {
     file = now.file();
     pin.setEnabled(canPin());
     Ranked ranked = cards.show(now).orElse(null);
-    if (ranked == null || !cards.component().isShowing()) {
+    if (ranked == null || !cards.inSight()) {
       return;
     }
     if (ranked != asked || !pinned.equals(askedOf)) {

@@ -4,16 +4,12 @@ import java.awt.BorderLayout;
 import java.awt.FlowLayout;
 import java.awt.Toolkit;
 import java.awt.datatransfer.StringSelection;
-import java.awt.event.HierarchyEvent;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JFileChooser;
-import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.filechooser.FileNameExtensionFilter;
@@ -30,7 +26,7 @@ final class ReviewView implements View {
   private static final int KINDS = 2;
 
   private final JPanel content = new JPanel(new BorderLayout());
-  private final ViewCards cards = new ViewCards("review-view", content);
+  private final ViewCards cards = new ViewCards("review-view", content, this::showAgain);
   private final Page page = new Page("review", Words.of("review.name"));
   private final Background work = new Background();
   private final Supplier<Optional<Acceptability>> drawn;
@@ -53,15 +49,12 @@ final class ReviewView implements View {
     tools.add(save.named(new JButton(save), "button:"));
     content.add(tools, BorderLayout.NORTH);
     content.add(new JScrollPane(page), BorderLayout.CENTER);
-    cards
-        .component()
-        .addHierarchyListener(
-            event -> {
-              boolean turned = (event.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0;
-              if (turned && cards.component().isShowing() && session != null) {
-                show(session);
-              }
-            });
+  }
+
+  private void showAgain() {
+    if (session != null) {
+      show(session);
+    }
   }
 
   @Override
@@ -78,7 +71,7 @@ final class ReviewView implements View {
   public void show(Session now) {
     session = now;
     Ranked ranked = cards.show(now).orElse(null);
-    if (ranked == null || !cards.component().isShowing()) {
+    if (ranked == null || !cards.inSight()) {
       return;
     }
     if (ranked != asked) {
@@ -118,46 +111,28 @@ final class ReviewView implements View {
   }
 
   private void save() {
-    JFileChooser chooser = new JFileChooser();
-    chooser.setName("review-file");
-    chooser.setFileFilter(new FileNameExtensionFilter(Words.of("review.files"), "html"));
-    chooser.setSelectedFile(Path.of(Words.of("review.file-name") + ".html").toFile());
-    if (shown == null || chooser.showSaveDialog(content) != JFileChooser.APPROVE_OPTION) {
-      return;
-    }
-    Path file = chooser.getSelectedFile().toPath();
-    if (!Files.exists(file) || replaces(file)) {
-      write(file);
+    if (shown != null) {
+      String text = document();
+      new NewFile(
+              content,
+              "review-file",
+              new FileNameExtensionFilter(Words.of("review.files"), "html"),
+              Words.of("review.file-name") + ".html")
+          .write(ReviewView::completed, file -> Files.writeString(file, text));
     }
   }
 
-  private boolean replaces(Path file) {
-    int answer =
-        JOptionPane.showConfirmDialog(
-            content,
-            Words.of("dialog.replace", file.getFileName()),
-            Words.of("dialog.replace.title"),
-            JOptionPane.OK_CANCEL_OPTION);
-    return answer == JOptionPane.OK_OPTION;
+  private static Path completed(Path file) {
+    String name = file.getFileName().toString();
+    return name.contains(".") ? file : file.resolveSibling(name + ".html");
   }
 
-  private void write(Path file) {
-    String title = Html.escaped(shown.ranked().study().title());
-    String text =
-        "<!DOCTYPE html>\n<html><head><meta charset='utf-8'><title>"
-            + title
-            + "</title><style>body{font-family:sans-serif;max-width:48em;margin:2em auto}"
-            + "</style></head><body>"
-            + ReviewPage.of(shown, drawn.get())
-            + "</body></html>\n";
-    try {
-      Files.writeString(file, text);
-    } catch (IOException e) {
-      JOptionPane.showMessageDialog(
-          content,
-          Words.of("charts.not-saved", file, e.getMessage()),
-          Words.of("dialog.failed.title"),
-          JOptionPane.ERROR_MESSAGE);
-    }
+  private String document() {
+    return "<!DOCTYPE html>\n<html><head><meta charset='utf-8'><title>"
+        + Html.escaped(shown.ranked().study().title())
+        + "</title><style>body{font-family:sans-serif;max-width:48em;margin:2em auto}"
+        + "</style></head><body>"
+        + ReviewPage.of(shown, drawn.get())
+        + "</body></html>\n";
   }
 }

@@ -1,7 +1,6 @@
 package plyworth.workbench.desktop;
 
 import java.awt.Font;
-import java.awt.event.HierarchyEvent;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.BorderFactory;
@@ -23,7 +22,7 @@ final class RobustnessView implements View {
 
   private final StackPanel sections = new StackPanel();
   private final JScrollPane scroll = new JScrollPane(sections);
-  private final ViewCards cards = new ViewCards("robustness-view", scroll);
+  private final ViewCards cards = new ViewCards("robustness-view", scroll, this::showAgain);
   private final Background work = new Background();
   private final JTextArea leader = StackPanel.words("", Font.PLAIN);
   private final StripCanvas strips = new StripCanvas();
@@ -60,15 +59,6 @@ final class RobustnessView implements View {
         row ->
             session.select(
                 shown.ranked().structure(shown.stakeholders().standings().get(row).path())));
-    cards
-        .component()
-        .addHierarchyListener(
-            event -> {
-              boolean turned = (event.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0;
-              if (turned && cards.component().isShowing() && session != null) {
-                show(session);
-              }
-            });
   }
 
   private void section(String title, JComponent... parts) {
@@ -99,7 +89,9 @@ final class RobustnessView implements View {
   }
 
   private void showAgain() {
-    show(session);
+    if (session != null) {
+      show(session);
+    }
   }
 
   /** Works out what a few rankings tell where it is in sight; draws are made when asked for. */
@@ -107,7 +99,7 @@ final class RobustnessView implements View {
   public void show(Session now) {
     session = now;
     Ranked ranked = cards.show(now).orElse(null);
-    if (ranked == null || !cards.component().isShowing()) {
+    if (ranked == null || !cards.inSight()) {
       return;
     }
     if (ranked != asked) {

@@ -3,16 +3,14 @@ package plyworth.workbench.desktop;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.event.ActionEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Rectangle2D;
+import java.util.function.LongConsumer;
 import javax.accessibility.AccessibleContext;
-import javax.swing.AbstractAction;
 import javax.swing.JComponent;
-import javax.swing.KeyStroke;
 import javax.swing.ToolTipManager;
 import plyworth.workbench.chart.StabilityDrawing;
 
@@ -26,7 +24,7 @@ final class StripCanvas extends JComponent {
   private static final int NARROW = 200;
 
   private transient Stability shown;
-  private transient java.util.function.LongConsumer chosen = path -> {};
+  private transient LongConsumer chosen = path -> {};
   private int marked = -1;
 
   StripCanvas() {
@@ -37,10 +35,10 @@ final class StripCanvas extends JComponent {
     ToolTipManager.sharedInstance().registerComponent(this);
     addMouseListener(new Clicks());
     addFocusListener(new Focus());
-    bind("DOWN", () -> mark(marked + 1));
-    bind("UP", () -> mark(marked - 1));
-    bind("LEFT", () -> choose(false));
-    bind("RIGHT", () -> choose(true));
+    Keys.bind(this, "DOWN", () -> mark(marked + 1));
+    Keys.bind(this, "UP", () -> mark(marked - 1));
+    Keys.bind(this, "LEFT", () -> choose(false));
+    Keys.bind(this, "RIGHT", () -> choose(true));
   }
 
   @Override
@@ -54,23 +52,8 @@ final class StripCanvas extends JComponent {
     return accessibleContext;
   }
 
-  private void bind(String key, Runnable work) {
-    getInputMap().put(KeyStroke.getKeyStroke(key), key);
-    getActionMap()
-        .put(
-            key,
-            new AbstractAction() {
-              private static final long serialVersionUID = 1L;
-
-              @Override
-              public void actionPerformed(ActionEvent event) {
-                work.run();
-              }
-            });
-  }
-
   /** Told the path number of the candidate that was chosen at the end of a strip. */
-  void whenChosen(java.util.function.LongConsumer listener) {
+  void whenChosen(LongConsumer listener) {
     chosen = listener;
   }
 

@@ -2,7 +2,6 @@ package plyworth.workbench.desktop;
 
 import java.awt.BorderLayout;
 import java.awt.GridLayout;
-import java.awt.event.HierarchyEvent;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
@@ -39,7 +38,7 @@ final class TradeOffView implements View {
   private final JComboBox<String> marks = new JComboBox<>();
   private final JComboBox<String> front = new JComboBox<>();
   private final JPanel content = new JPanel(new BorderLayout());
-  private final ViewCards cards = new ViewCards("tradeoff-view", content);
+  private final ViewCards cards = new ViewCards("tradeoff-view", content, this::showAgain);
   private List<String> offered = List.of();
   private boolean filling;
   private Session session;
@@ -64,15 +63,6 @@ final class TradeOffView implements View {
     chart.whenStruck("LEFT", () -> step(TradeOff.Point::x, -1));
     chart.whenStruck("UP", () -> step(TradeOff.Point::y, 1));
     chart.whenStruck("DOWN", () -> step(TradeOff.Point::y, -1));
-    cards
-        .component()
-        .addHierarchyListener(
-            event -> {
-              boolean turned = (event.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0;
-              if (turned && chart.isShowing() && session != null) {
-                show(session);
-              }
-            });
   }
 
   private void add(JPanel choices, String key, JComboBox<String> choice) {
@@ -91,6 +81,12 @@ final class TradeOffView implements View {
     choices.add(pair);
   }
 
+  private void showAgain() {
+    if (session != null) {
+      show(session);
+    }
+  }
+
   @Override
   public JComponent component() {
     return cards.component();
@@ -106,7 +102,7 @@ final class TradeOffView implements View {
   public void show(Session now) {
     session = now;
     Ranked ranked = cards.show(now).orElse(null);
-    if (ranked == null || !cards.component().isShowing()) {
+    if (ranked == null || !cards.inSight()) {
       return;
     }
     fill(ranked);

@@ -2,6 +2,7 @@ package plyworth.workbench.desktop;
 
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
+import java.awt.event.HierarchyEvent;
 import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
@@ -17,7 +18,12 @@ final class ViewCards {
   private final JPanel panel = new JPanel(cards);
   private final JLabel empty = new JLabel("", SwingConstants.CENTER);
 
-  ViewCards(String name, JComponent content) {
+  /**
+   * The cards of a view.
+   *
+   * @param seen told when the view comes into sight
+   */
+  ViewCards(String name, JComponent content, Runnable seen) {
     panel.setName(name);
     empty.setName(name + "-empty");
     empty.setBorder(BorderFactory.createEmptyBorder(20, 20, 20, 20));
@@ -25,6 +31,17 @@ final class ViewCards {
     without.add(empty, BorderLayout.CENTER);
     panel.add(without, "empty");
     panel.add(content, "content");
+    panel.addHierarchyListener(
+        event -> {
+          boolean turned = (event.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0;
+          if (turned && inSight()) {
+            seen.run();
+          }
+        });
+  }
+
+  boolean inSight() {
+    return panel.isShowing();
   }
 
   JComponent component() {

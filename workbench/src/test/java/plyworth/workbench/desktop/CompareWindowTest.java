@@ -63,11 +63,7 @@ class CompareWindowTest {
       assertThat(Double.parseDouble(first[1].replace('−', '-')))
           .isCloseTo(Double.parseDouble(first[0]) - today, within(0.0011));
       window.picture("compare-light");
-      Screen.on(
-          () -> {
-            window.frame.dress(Appearance.DARK);
-            return null;
-          });
+      window.dress(Appearance.DARK);
       window.picture("compare-dark");
     }
   }
@@ -79,11 +75,7 @@ class CompareWindowTest {
       window.shortcut(KeyEvent.VK_1, KeyEvent.VK_SHIFT);
       JTable table = compared();
       Screen.await("it is there", () -> table.getColumnCount() == 3);
-      Screen.on(
-          () -> {
-            Screen.get("unpin:0", javax.swing.JButton.class).doClick(0);
-            return null;
-          });
+      Screen.press("unpin:0");
       Screen.await("it is gone", () -> table.getColumnCount() == 2);
       assertThat(window.text("compare-note", JTextArea.class, JTextArea::getText))
           .contains("Nothing is pinned");

@@ -200,6 +200,14 @@ final class OpenWindow implements AutoCloseable {
     return null;
   }
 
+  void dress(Appearance appearance) {
+    Screen.on(
+        () -> {
+          frame.dress(appearance);
+          return null;
+        });
+  }
+
   void picture(String name) {
     Screen.keep(name, hand.picture(Screen.on(() -> new Rectangle(frame.getBounds()))));
   }

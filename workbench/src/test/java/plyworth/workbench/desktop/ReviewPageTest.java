@@ -23,11 +23,7 @@ class ReviewPageTest {
 
   @BeforeAll
   static void dress() {
-    Screen.on(
-        () -> {
-          Appearance.LIGHT.apply();
-          return null;
-        });
+    Screen.dress(Appearance.LIGHT);
   }
 
   @Test

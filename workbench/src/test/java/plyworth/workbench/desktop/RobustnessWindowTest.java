@@ -7,7 +7,6 @@ import java.awt.GraphicsEnvironment;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
-import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JProgressBar;
@@ -48,15 +47,6 @@ class RobustnessWindowTest {
     return window.text(name, JTextArea.class, JTextArea::getText);
   }
 
-  private static void press(String name) {
-    JButton button = Screen.get(name, JButton.class);
-    Screen.on(
-        () -> {
-          button.doClick(0);
-          return null;
-        });
-  }
-
   private static void scrollTo(String name) {
     JComponent part = Screen.get(name, JComponent.class);
     Screen.on(
@@ -87,7 +77,7 @@ class RobustnessWindowTest {
   @Test
   void drawsAreMadeInTheBackgroundAndSayHowSureTheyAre() {
     try (OpenWindow window = open(SNACK)) {
-      press("button:chances.draw");
+      Screen.press("button:chances.draw");
       Screen.await(
           "it is under way", () -> Screen.find("chances-progress", JProgressBar.class).isPresent());
       Screen.await(
@@ -101,11 +91,7 @@ class RobustnessWindowTest {
       window.hand.key(KeyEvent.VK_DOWN);
       window.hand.key(KeyEvent.VK_DOWN);
       Screen.await("one is described", () -> window.head().contains("rank"));
-      Screen.on(
-          () -> {
-            window.frame.dress(Appearance.DARK);
-            return null;
-          });
+      window.dress(Appearance.DARK);
       window.picture("robustness-chances-dark");
     }
   }
@@ -113,10 +99,10 @@ class RobustnessWindowTest {
   @Test
   void drawsThatAreStoppedCountAsFarAsTheyWent() {
     try (OpenWindow window = open()) {
-      press("button:chances.draw");
+      Screen.press("button:chances.draw");
       JProgressBar progress = Screen.get("chances-progress", JProgressBar.class);
       Screen.await("some are drawn", () -> progress.getValue() > 0);
-      press("chances:work.stop");
+      Screen.press("chances:work.stop");
       Screen.await("it rests", () -> Screen.find("chances-progress", JProgressBar.class).isEmpty());
       assertThat(words(window, "chances-note")).contains("draws of all");
       assertThat(words(window, "chances-note")).doesNotContain("1,000 draws");
@@ -127,7 +113,7 @@ class RobustnessWindowTest {
   void whatWouldHaveToBeTrueIsFoundForTheSelectedOne() {
     try (OpenWindow window = open()) {
       assertThat(words(window, "turn-head")).contains("between rank 1 and rank 2");
-      press("button:turn.find");
+      Screen.press("button:turn.find");
       Screen.await(
           "it is found", () -> words(window, "turn-head").contains("inputs, changed alone"));
       JTable turn = Screen.get("turn", JTable.class);
@@ -140,10 +126,10 @@ class RobustnessWindowTest {
   @Test
   void whatMakesTheSelectedOneUncertainCanBeStopped() {
     try (OpenWindow window = open()) {
-      press("button:sensitivity.find");
+      Screen.press("button:sensitivity.find");
       JProgressBar progress = Screen.get("sensitivity-progress", JProgressBar.class);
       Screen.await("some is done", () -> progress.getValue() > 0);
-      press("sensitivity:work.stop");
+      Screen.press("sensitivity:work.stop");
       Screen.await(
           "it rests", () -> Screen.find("sensitivity-progress", JProgressBar.class).isEmpty());
       assertThat(window.text("sensitivity-message", JLabel.class, JLabel::getText))

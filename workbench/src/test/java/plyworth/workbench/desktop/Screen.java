@@ -17,6 +17,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
+import javax.swing.AbstractButton;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Assertions;
 
@@ -72,6 +73,25 @@ final class Screen {
   static <C extends Component> C get(String name, Class<C> type) {
     await(name + " shows", () -> find(name, type).isPresent());
     return find(name, type).orElseThrow();
+  }
+
+  /** Presses the button of that name, waited for, without the mouse. */
+  static void press(String name) {
+    AbstractButton button = get(name, AbstractButton.class);
+    on(
+        () -> {
+          button.doClick(0);
+          return null;
+        });
+  }
+
+  /** Puts an appearance on, for panels that are painted without a window. */
+  static void dress(Appearance appearance) {
+    on(
+        () -> {
+          appearance.apply();
+          return null;
+        });
   }
 
   /** A component and everything in it. */

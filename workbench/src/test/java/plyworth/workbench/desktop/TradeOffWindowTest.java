@@ -18,7 +18,6 @@ import javax.swing.JComboBox;
 import javax.swing.JFileChooser;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
-import javax.swing.JToggleButton;
 import javax.swing.SwingUtilities;
 import org.jfree.chart.entity.EntityCollection;
 import org.jfree.chart.entity.XYItemEntity;
@@ -31,6 +30,8 @@ import plyworth.workbench.chart.TradeOffChart;
 /** The trade-off plot as its user meets it. */
 class TradeOffWindowTest {
 
+  private static final Path SNACK = Path.of("../studies/freeze-dried-snack.study.json");
+
   @TempDir Path folder;
   private Path file;
 
@@ -41,6 +42,10 @@ class TradeOffWindowTest {
   }
 
   private OpenWindow open() {
+    return open(file);
+  }
+
+  private static OpenWindow open(Path file) {
     OpenWindow window = OpenWindow.ranked(file, SmallStudy.CATALOG);
     window.goTo(9);
     Screen.await("the plot is drawn", () -> chart().getChart() != null);
@@ -57,14 +62,10 @@ class TradeOffWindowTest {
 
   @Test
   void whatIsShownIsSaid() {
-    try (OpenWindow window = open()) {
-      assertThat(note(window)).contains("best of each of", "The front of the two axes");
+    try (OpenWindow window = open(SNACK)) {
+      assertThat(note(window)).contains("best of each of", "The front");
       window.picture("tradeoff-light");
-      Screen.on(
-          () -> {
-            window.frame.dress(Appearance.DARK);
-            return null;
-          });
+      window.dress(Appearance.DARK);
       window.picture("tradeoff-dark");
     }
   }
@@ -136,12 +137,13 @@ class TradeOffWindowTest {
   @Test
   void whatIsDrawnIsCopiedAsATableAndSavedAsAPicture() throws Exception {
     try (OpenWindow window = open()) {
-      press("tradeoff:charts.copy-table");
+      Screen.await("something is shown", () -> !note(window).isBlank());
+      Screen.press("tradeoff:charts.copy-table");
       String copied =
           (String)
               Toolkit.getDefaultToolkit().getSystemClipboard().getData(DataFlavor.stringFlavor);
       assertThat(copied).startsWith("rank\tvalue\tCost per 1000 good packs, EUR\t");
-      press("tradeoff:charts.copy-picture");
+      Screen.press("tradeoff:charts.copy-picture");
       Image picture =
           (Image) Toolkit.getDefaultToolkit().getSystemClipboard().getData(DataFlavor.imageFlavor);
       assertThat(picture.getWidth(null)).isEqualTo(2 * Screen.on(chart()::getWidth));
@@ -168,22 +170,8 @@ class TradeOffWindowTest {
     }
   }
 
-  private static void press(String name) {
-    JButton button = Screen.get(name, JButton.class);
-    Screen.on(
-        () -> {
-          button.doClick(0);
-          return null;
-        });
-  }
-
   private static JTable turned() {
-    JToggleButton turn = Screen.get("tradeoff:charts.as-table", JToggleButton.class);
-    Screen.on(
-        () -> {
-          turn.doClick(0);
-          return null;
-        });
+    Screen.press("tradeoff:charts.as-table");
     return Screen.get("tradeoff-table", JTable.class);
   }
 }

@@ -15,11 +15,7 @@ class ViewCardsTest {
 
   @BeforeAll
   static void dress() {
-    Screen.on(
-        () -> {
-          Appearance.LIGHT.apply();
-          return null;
-        });
+    Screen.dress(Appearance.LIGHT);
   }
 
   @TempDir Path folder;
