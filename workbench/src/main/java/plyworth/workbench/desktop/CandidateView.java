@@ -49,7 +49,7 @@ final class CandidateView implements View {
     split.setBorder(BorderFactory.createEmptyBorder());
     panel.add(split, BorderLayout.CENTER);
     panel.setMinimumSize(new Dimension(320, 300));
-    panel.setPreferredSize(new Dimension(615, 700));
+    panel.setPreferredSize(new Dimension(640, 700));
   }
 
   @Override

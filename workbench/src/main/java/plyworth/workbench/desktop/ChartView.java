@@ -34,7 +34,7 @@ import plyworth.workbench.chart.RankingChart;
 final class ChartView implements View {
 
   private static final int BARS = Pipeline.KINDS;
-  private static final int ROW_HEIGHT = 56;
+  private static final int ROW_HEIGHT = 58;
   private static final int FRAME_HEIGHT = 170;
   private static final int FOCUS_WIDTH = 2;
 
