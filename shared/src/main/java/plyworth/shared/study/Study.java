@@ -210,6 +210,13 @@ public record Study(
     return altered.study();
   }
 
+  /** The same with another decision. */
+  public Study with(Decision other) {
+    Altered altered = new Altered(this);
+    altered.decision = other;
+    return altered.study();
+  }
+
   /** The same with other remarks. */
   public Study withRemarks(List<Remark> other) {
     Altered altered = new Altered(this);
@@ -238,6 +245,7 @@ public record Study(
     private Optional<Plant> plant;
     private Results results;
     private List<Remark> remarks;
+    private Decision decision;
 
     Altered(Study before) {
       this.before = before;
@@ -250,6 +258,7 @@ public record Study(
       plant = before.plant;
       results = before.results;
       remarks = before.remarks;
+      decision = before.decision;
     }
 
     Study study() {
@@ -272,7 +281,7 @@ public record Study(
           plant,
           results,
           remarks,
-          before.decision,
+          decision,
           before.notes);
     }
   }

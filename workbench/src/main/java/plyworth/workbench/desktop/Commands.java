@@ -17,6 +17,7 @@ import javax.swing.JRadioButtonMenuItem;
 import javax.swing.JToolBar;
 import javax.swing.KeyStroke;
 import plyworth.shared.data.Choice;
+import plyworth.shared.study.Decision;
 
 /** Everything the user can do, in one place; menus and tool bar are made from it. */
 final class Commands {
@@ -31,6 +32,9 @@ final class Commands {
   private final Command redo;
   private final Command why;
   private final Command pin;
+  private final Command decide;
+  private final Command withdraw;
+  private final Command remark;
   private final Command eachKind;
   private final Command all;
   private final Command find;
@@ -54,6 +58,9 @@ final class Commands {
         Command.of("action.again", KeyStroke.getKeyStroke(KeyEvent.VK_F5, 0), session::scoreAgain);
     why = Command.of("action.why", menu(KeyEvent.VK_I, 0), frame::inquire);
     pin = Command.of("action.pin", menu(KeyEvent.VK_P, 0), frame::pin);
+    decide = Command.of("action.decide", menu(KeyEvent.VK_D, 0), frame::decide);
+    withdraw = Command.of("action.withdraw", null, frame::withdraw);
+    remark = Command.of("action.remark", menu(KeyEvent.VK_M, 0), frame::remark);
     eachKind = Command.of("action.each-kind", menu(KeyEvent.VK_K, 0), () -> session.list(true));
     all = Command.of("action.all", menu(KeyEvent.VK_L, 0), () -> session.list(false));
     find =
@@ -100,6 +107,11 @@ final class Commands {
     stop.setEnabled(session.scoring());
     again.setEnabled(history.isPresent() && !session.scoring());
     pin.setEnabled(canPin);
+    boolean selected = session.selection().structure().isPresent();
+    decide.setEnabled(selected);
+    remark.setEnabled(selected);
+    withdraw.setEnabled(
+        session.study().filter(study -> !study.decision().equals(Decision.OPEN)).isPresent());
     why.setEnabled(session.ranked().isPresent());
     eachKind.putValue(Action.SELECTED_KEY, session.eachKind());
     all.putValue(Action.SELECTED_KEY, !session.eachKind());
@@ -122,6 +134,7 @@ final class Commands {
         new Group("menu.file", List.of(open, save, saveAs, quit), List.of()),
         new Group("menu.edit", List.of(undo, redo, find), List.of()),
         new Group("menu.ranking", List.of(stop, again, why, pin), List.of(eachKind, all)),
+        new Group("menu.decision", List.of(decide, withdraw, remark), List.of()),
         new Group("menu.view", places, List.copyOf(appearances.values())),
         new Group("menu.language", List.of(), List.copyOf(languages.values())));
   }

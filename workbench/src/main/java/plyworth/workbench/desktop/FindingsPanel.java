@@ -10,6 +10,7 @@ import javax.swing.UIManager;
 import plyworth.shared.data.Choice;
 import plyworth.shared.scoring.Finding;
 import plyworth.shared.scoring.ScoringPlugin;
+import plyworth.shared.study.Remark;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.Sheet;
 import plyworth.workbench.chart.Html;
@@ -52,7 +53,21 @@ final class FindingsPanel {
     if (sheet.remarks().isEmpty()) {
       html.append(Words.of("findings.none"));
     }
+    ranked.study().remarks().stream()
+        .filter(remark -> remark.structure().equals(sheet.structure()))
+        .forEach(remark -> html.append(said(remark)));
     return html.toString();
+  }
+
+  /** A paragraph of what somebody remarked. */
+  static String said(Remark remark) {
+    return "<p style='margin-top:8'><b>"
+        + Html.escaped(
+            Words.of(
+                remark.by().isEmpty() ? "remark.of" : "remark.of.by", remark.date(), remark.by()))
+        + "</b>: "
+        + Html.escaped(remark.text()).replace("\n", "<br>")
+        + "</p>";
   }
 
   /** A paragraph of one finding. */

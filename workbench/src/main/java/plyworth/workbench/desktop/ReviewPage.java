@@ -3,7 +3,10 @@ package plyworth.workbench.desktop;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import plyworth.shared.data.Choice;
 import plyworth.shared.scoring.Finding;
+import plyworth.shared.study.Remark;
 import plyworth.workbench.analysis.Labels;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.Sheet;
@@ -41,6 +44,7 @@ final class ReviewPage {
     page.findings();
     page.sure();
     page.stakeholders();
+    page.remarks();
     page.line(Words.of("caution"));
     return page.html.toString();
   }
@@ -94,7 +98,7 @@ final class ReviewPage {
                 "review.standing",
                 column.name(),
                 value(sheet.valuation().value()),
-                Words.of("group." + plyworth.shared.data.Choice.plain(sheet.group())),
+                Words.of("group." + Choice.plain(sheet.group())),
                 ranked().study().weighting())));
     html.append("</p>");
   }
@@ -164,12 +168,22 @@ final class ReviewPage {
     grave.forEach(remark -> html.append(FindingsPanel.one(ranked(), remark)));
   }
 
+  private void remarks() {
+    if (!ranked().study().remarks().isEmpty()) {
+      head("review.remarks");
+      for (Remark remark : ranked().study().remarks()) {
+        line(Labels.brief(remark.structure()));
+        html.append(FindingsPanel.said(remark));
+      }
+    }
+  }
+
   private void sure() {
     head("review.sure");
     nearest().ifPresentOrElse(this::line, () -> line(Words.of("review.weights.none")));
     drawn.ifPresentOrElse(this::chance, () -> line(Words.of("review.not-drawn")));
     long unknown =
-        java.util.stream.IntStream.range(0, own().outcomes().size())
+        IntStream.range(0, own().outcomes().size())
             .filter(c -> ranked().ranking().model().criteria().get(c).counts())
             .filter(c -> !own().valuation().parts().get(c).known())
             .count();

@@ -8,9 +8,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javax.swing.Timer;
 import plyworth.shared.store.StudyFile;
 import plyworth.shared.structure.Structure;
+import plyworth.shared.study.Decision;
+import plyworth.shared.study.Remark;
 import plyworth.shared.study.Study;
 import plyworth.shared.study.Weighting;
 import plyworth.workbench.analysis.BestList;
@@ -232,6 +235,23 @@ final class Session {
   /** Ends the edit that is being made in steps. */
   void settle() {
     history.settle();
+  }
+
+  /** Decides on a structure, or on none. */
+  void decide(Decision decision) {
+    String label = decision.equals(Decision.OPEN) ? "edit.withdrawal" : "edit.decision";
+    edit(history -> history.apply(() -> Words.of(label), study -> study.with(decision)));
+  }
+
+  /** Leaves a remark. */
+  void remark(Remark remark) {
+    edit(
+        history ->
+            history.apply(
+                () -> Words.of("edit.remark"),
+                study ->
+                    study.withRemarks(
+                        Stream.concat(study.remarks().stream(), Stream.of(remark)).toList())));
   }
 
   /** Puts another weighting in use. */

@@ -9,12 +9,15 @@ import java.awt.Toolkit;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.swing.JFrame;
 import javax.swing.WindowConstants;
 import plyworth.shared.structure.Structure;
+import plyworth.shared.study.Decision;
+import plyworth.shared.study.Remark;
 
 /** The window on one study: its frame and title, and a {@link Workspace} inside. */
 final class WorkbenchFrame extends JFrame {
@@ -29,6 +32,7 @@ final class WorkbenchFrame extends JFrame {
   private transient InquiryDialog inquiry;
   private transient Workspace workspace;
   private transient Path lastOpened;
+  private String signature = "";
 
   WorkbenchFrame(Session session, Remembered remembered) {
     this.session = session;
@@ -127,6 +131,35 @@ final class WorkbenchFrame extends JFrame {
     if (first != null) {
       first.requestFocusInWindow();
     }
+  }
+
+  /** Asks for the reasons, and decides on the selected structure. */
+  void decide() {
+    Structure selected = session.selection().structure().orElseThrow();
+    String before = session.study().orElseThrow().decision().reasons();
+    WrittenDialog.decide(
+        this,
+        selected,
+        before,
+        (reasons, by) -> session.decide(new Decision(selected.toString(), reasons)));
+  }
+
+  /** Takes a decision back. */
+  void withdraw() {
+    session.decide(Decision.OPEN);
+  }
+
+  /** Asks for a remark on the selected structure. */
+  void remark() {
+    Structure selected = session.selection().structure().orElseThrow();
+    WrittenDialog.remark(
+        this,
+        selected,
+        signature,
+        (text, by) -> {
+          signature = by;
+          session.remark(new Remark(selected, by, LocalDate.now().toString(), text));
+        });
   }
 
   void chooseAndOpen() {
