@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import plyworth.shared.store.StudyFile;
 import plyworth.shared.study.Study;
 import plyworth.shared.study.Weighting;
@@ -26,7 +27,12 @@ record Example(Study study, Compiled compiled, Tabulation tabulation) {
   private static final Path PLUGINS = Path.of("target/plyworth/plugins");
 
   static Example of(String name) {
-    Study study = StudyFile.open(STUDIES.resolve(name + StudyFile.SUFFIX)).study();
+    return of(name, study -> study);
+  }
+
+  /** The same, changed. */
+  static Example of(String name, UnaryOperator<Study> change) {
+    Study study = change.apply(StudyFile.open(STUDIES.resolve(name + StudyFile.SUFFIX)).study());
     Compiled compiled = Compiled.of(Prepared.of(study, PluginCatalog.load(PLUGINS)), () -> false);
     Tabulation tabulation =
         Tabulation.of(

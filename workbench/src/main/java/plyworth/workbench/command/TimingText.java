@@ -57,8 +57,11 @@ final class TimingText {
         effort.seconds());
     out.printf(
         Locale.ROOT,
-        "queue                 %,d prefixes at most%s%n",
+        "queue                 %,d pops, %,d pushes, %,d prefixes at most, %.1f MiB%s%n",
+        effort.popped(),
+        effort.pushed(),
         effort.longestQueue(),
+        effort.queueBytes() / MEBIBYTE,
         effort.deepened() == 0
             ? ""
             : String.format(

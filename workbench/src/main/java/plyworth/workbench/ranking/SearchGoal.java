@@ -20,8 +20,19 @@ final class SearchGoal implements Goal {
   private final ExactScores exact;
   private final ValueModel model;
   private final Refinement refinement;
+  private final Shortlist expected;
+  private final int k;
+  private double floor = Double.NEGATIVE_INFINITY;
 
-  SearchGoal(ValueModel model, Supplier<Shortlist> empty, ExactScores exact) {
+  /**
+   * Nothing found yet.
+   *
+   * @param k how many fill the list
+   * @param empty makes an empty list
+   */
+  SearchGoal(ValueModel model, int k, Supplier<Shortlist> empty, ExactScores exact) {
+    this.k = k;
+    expected = empty.get();
     this.model = model;
     this.exact = exact;
     refinement = new Refinement(model, empty, exact);
@@ -70,7 +81,32 @@ final class SearchGoal implements Goal {
 
   @Override
   public boolean admits(double value, long path) {
-    return refinement.admits(value, path);
+    return value >= floor && refinement.admits(value, path);
+  }
+
+  /** A list filled with candidates that exist says what the worst of the best is worth at least. */
+  @Override
+  public void expect(long path, Chunk scored) {
+    byte[] groups = new ChunkGroups(scored, checks, exact).from(path);
+    RowValues values = new RowValues(model, curves, new ZoneValues(curves));
+    values.compute(scored, path, 0, 1);
+    TableScan.rows(groups, 0, 1, path, values, new Expecting());
+    List<Shortlist.Entry> best = expected.sorted();
+    floor = k > 0 && best.size() == k ? best.get(k - 1).value() : floor;
+  }
+
+  private final class Expecting implements TableScan.Visitor {
+    @Override
+    public boolean admits(double value, long path) {
+      return true;
+    }
+
+    @Override
+    public void visit(long path, Group group, double worst, double best) {
+      if (group == Group.RANKED) {
+        expected.offer(worst, path);
+      }
+    }
   }
 
   @Override

@@ -1,23 +1,29 @@
 package plyworth.workbench.ranking;
 
+import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.LongFunction;
 import java.util.function.Supplier;
-import plyworth.workbench.engine.search.BoundedSearch;
 import plyworth.workbench.engine.search.SearchEffort;
 import plyworth.workbench.engine.search.SearchSettings;
+import plyworth.workbench.engine.search.SearchSpace;
 import plyworth.workbench.engine.table.Progress;
 import plyworth.workbench.engine.table.Tabulation;
 
 /**
  * Finds the best by a search, for graphs whose table does not fit. The answer is that of a {@link
- * Ranker}, but nothing is counted and nothing is kept.
+ * Ranker}, but nothing is counted. Of the last answer only its path numbers are kept, to begin the
+ * next search with: after a small change of the weights most of them are still among the best.
  */
 public final class SearchRanker implements ExactRanker {
 
-  private final Tabulation tabulation;
+  private static final long[] NONE = {};
+
+  private final SearchSpace space;
   private final ExactScores exact;
   private final Progress progress;
-  private final SearchSettings settings;
+  private final AtomicReference<long[]> best = new AtomicReference<>(NONE);
+  private final AtomicReference<long[]> bestOfEach = new AtomicReference<>(NONE);
 
   /**
    * A ranker that searches.
@@ -33,25 +39,27 @@ public final class SearchRanker implements ExactRanker {
   /** The same with other settings. */
   SearchRanker(
       Tabulation tabulation, ExactScores exact, Progress progress, SearchSettings settings) {
-    this.tabulation = tabulation;
+    space = new SearchSpace(tabulation, settings);
     this.exact = exact;
     this.progress = progress;
-    this.settings = settings;
   }
 
   @Override
   public Ranking refine(ValueModel model, int k) {
-    return search(model, () -> new BestK(k));
+    return search(model, k, () -> new BestK(k), best);
   }
 
   @Override
   public Ranking bestOfEach(ValueModel model, int k, LongFunction<?> kind) {
-    return search(model, () -> new BestOfEach(k, kind));
+    return search(model, k, () -> new BestOfEach(k, kind), bestOfEach);
   }
 
-  private Ranking search(ValueModel model, Supplier<Shortlist> empty) {
-    SearchGoal goal = new SearchGoal(model, empty, exact);
-    SearchEffort effort = BoundedSearch.run(tabulation, goal, progress, settings);
-    return Ranking.searched(model, goal.best(), effort);
+  private Ranking search(
+      ValueModel model, int k, Supplier<Shortlist> empty, AtomicReference<long[]> last) {
+    SearchGoal goal = new SearchGoal(model, k, empty, exact);
+    SearchEffort effort = space.search(goal, last.get(), progress);
+    List<RankedCandidate> found = goal.best();
+    last.set(found.stream().mapToLong(RankedCandidate::path).toArray());
+    return Ranking.searched(model, found, effort);
   }
 }

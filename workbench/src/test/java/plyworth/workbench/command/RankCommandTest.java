@@ -292,7 +292,7 @@ class RankCommandTest {
     CommandLineRun run = CommandLineRun.of("rank", study, "--search", "bounded", "--timing");
     assertThat(run.out())
         .contains("132 candidates. The best were found by a bounded search", "was not counted")
-        .contains("its rank was not counted", "candidates scored")
+        .contains("its rank was not counted", "candidates scored", " pops, ", " pushes, ", " MiB")
         .doesNotContain(" 0 ranked");
     assertThat(run.out().lines()).allMatch(line -> line.length() <= 160);
     Path png = folder.resolve("chart.png");

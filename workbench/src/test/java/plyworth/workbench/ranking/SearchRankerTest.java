@@ -20,6 +20,7 @@ import plyworth.workbench.ToyGraph;
 import plyworth.workbench.ToyPlugin;
 import plyworth.workbench.ToyStudy;
 import plyworth.workbench.engine.CompiledGraph;
+import plyworth.workbench.engine.search.SearchEffort;
 import plyworth.workbench.engine.search.SearchSettings;
 import plyworth.workbench.engine.table.Progress;
 import plyworth.workbench.engine.table.Tabulation;
@@ -75,6 +76,81 @@ class SearchRankerTest {
                       .as("%s best with %s", k, settings)
                       .isEqualTo(expected));
     }
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void aSearchBegunWithTheLastAnswerFindsWhatAColdOneFinds(long seed) {
+    ToyStudy study = ToyStudy.random(seed);
+    Tabulation tabulation = Tabulation.of(study.graph(), study.plugins());
+    for (SearchSettings settings : settings().skip(2).toList()) {
+      SearchRanker kept = new SearchRanker(tabulation, study::figures, Progress.NONE, settings);
+      for (long step = 0; step < 2; step++) {
+        ValueModel model = model(study, study.weights(seed + step), study.limits(seed));
+        for (int k : new int[] {1, 20}) {
+          assertThat(paths(kept.refine(model, k)))
+              .as("%s best after %s steps with %s", k, step, settings)
+              .isEqualTo(paths(searched(study, model, k, settings)));
+        }
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void theBestOfEachKindIsTheSameAfterTheLastAnswer(long seed) {
+    ToyStudy study = ToyStudy.random(seed);
+    Tabulation tabulation = Tabulation.of(study.graph(), study.plugins());
+    SearchSettings settings = new SearchSettings(5, 2, AMPLE);
+    SearchRanker kept = new SearchRanker(tabulation, study::figures, Progress.NONE, settings);
+    for (long step = 0; step < 4; step++) {
+      ValueModel model = model(study, study.weights(seed + step), study.limits(seed));
+      SearchRanker cold = new SearchRanker(tabulation, study::figures, Progress.NONE, settings);
+      assertThat(paths(kept.bestOfEach(model, 3, path -> path % 4)))
+          .isEqualTo(paths(cold.bestOfEach(model, 3, path -> path % 4)));
+    }
+  }
+
+  @Test
+  void amongManyEqualValuesTheLastAnswerChangesNeitherChoiceNorOrder() {
+    ToyStudy study = additive(ToyGraph.full(4, 6));
+    ValueModel level = model(study, Map.of(), List.of());
+    ValueModel moved = model(study, Map.of("a/c2", 1.0), List.of());
+    Tabulation tabulation = Tabulation.of(study.graph(), study.plugins());
+    SearchSettings settings = new SearchSettings(3, 2, AMPLE);
+    SearchRanker kept = new SearchRanker(tabulation, study::figures, Progress.NONE, settings);
+    kept.refine(level, 30);
+    assertThat(paths(kept.refine(moved, 30))).isEqualTo(paths(tabulated(study, moved, 30)));
+    assertThat(paths(kept.refine(level, 30))).isEqualTo(paths(tabulated(study, level, 30)));
+  }
+
+  @Test
+  void theLastAnswerSavesWork() {
+    ToyStudy study = additive(ToyGraph.full(5, 8));
+    SearchSettings settings = new SearchSettings(8, 4, AMPLE);
+    SearchRanker kept =
+        new SearchRanker(
+            Tabulation.of(study.graph(), study.plugins()), study::figures, Progress.NONE, settings);
+    SearchEffort cold =
+        kept.refine(model(study, Map.of("a/c1", 1.0, "a/c3", 1.0), List.of()), 10)
+            .search()
+            .orElseThrow();
+    SearchEffort again =
+        kept.refine(model(study, Map.of("a/c1", 1.0, "a/c3", 1.05), List.of()), 10)
+            .search()
+            .orElseThrow();
+    assertThat(again.pushed()).isLessThan(cold.pushed());
+  }
+
+  @Test
+  void theQueueKeepsItsLimit() {
+    ToyStudy study = additive(ToyGraph.full(5, 7));
+    ValueModel model = model(study, Map.of("a/c1", 1.0, "a/c3", 1.0), List.of());
+    long limit = 4000;
+    Ranking ranking = searched(study, model, 50, new SearchSettings(1, 2, limit));
+    assertThat(paths(ranking)).isEqualTo(paths(tabulated(study, model, 50)));
+    assertThat(ranking.search().orElseThrow().queueBytes()).isBetween(1L, limit);
+    assertThat(ranking.search().orElseThrow().deepened()).isPositive();
   }
 
   @Test

@@ -12,84 +12,85 @@ import plyworth.workbench.engine.table.StateLayout;
 import plyworth.workbench.engine.table.Tabulation;
 
 /** Finds the best candidates of a graph without scoring all of them. Exact. */
-public final class BoundedSearch {
+final class BoundedSearch {
 
-  /** Memory that one waiting prefix takes, roughly. */
-  private static final long BYTES_PER_PREFIX = 100;
-
-  private final Tabulation tabulation;
   private final CompiledGraph graph;
   private final Contributions contributions;
   private final StateLayout layout;
   private final Goal goal;
   private final Progress progress;
   private final SearchSettings settings;
+  private final Bundles bundles;
+  private final PluginBounds bounds;
+  private final ChunkFiller filler;
   private final int longest;
 
   private final PriorityQueue<Prefix> queue = new PriorityQueue<>(Prefix.ORDER);
-  private Bundles bundles;
-  private PluginBounds bounds;
-  private ChunkFiller filler;
 
   private boolean stopped;
   private long settled;
+  private long popped;
+  private long pushed;
   private long opened;
   private long bounded;
   private long scored;
   private long deepened;
   private int longestQueue;
 
-  private BoundedSearch(
-      Tabulation tabulation, Goal goal, Progress progress, SearchSettings settings) {
-    this.tabulation = tabulation;
+  BoundedSearch(
+      Tabulation tabulation,
+      Bundles bundles,
+      Goal goal,
+      Progress progress,
+      SearchSettings settings) {
+    this.bundles = bundles;
     this.goal = goal;
     this.progress = progress;
+    this.settings = settings;
     graph = tabulation.graph();
     contributions = tabulation.contributions();
     layout = tabulation.layout();
-    this.settings = settings;
-    long fitting = settings.budget() / BYTES_PER_PREFIX;
-    longest = (int) Math.max(1, Math.min(Integer.MAX_VALUE / 2, fitting));
-  }
-
-  /**
-   * Searches until the goal wants nothing that is left.
-   *
-   * @param tabulation the candidates and the plugins that score them
-   * @param progress told how many candidates are settled; may cancel
-   * @throws plyworth.workbench.engine.table.ScoringFault when a plugin throws, gives what cannot be
-   *     or does not answer
-   */
-  public static SearchEffort run(
-      Tabulation tabulation, Goal goal, Progress progress, SearchSettings settings) {
-    long start = System.nanoTime();
-    BoundedSearch search = new BoundedSearch(tabulation, goal, progress, settings);
-    tabulation.watched(search::work);
-    return search.effort((System.nanoTime() - start) * 1e-9);
-  }
-
-  private SearchEffort effort(double seconds) {
-    return new SearchEffort(opened, bounded, scored, longestQueue, deepened, !stopped, seconds);
-  }
-
-  private void work() {
-    bundles = Bundles.of(graph, contributions, layout, settings.bundles());
     bounds = new PluginBounds(tabulation, settings.bundles());
     filler = tabulation.filler(this::goesOn);
+    longest = (int) Math.min(Integer.MAX_VALUE / 2, settings.budget() / Prefix.BYTES);
+  }
+
+  SearchEffort effort(double seconds) {
+    return new SearchEffort(
+        popped, pushed, opened, bounded, scored, longestQueue, deepened, !stopped, seconds);
+  }
+
+  void run(long[] hopefuls) {
+    for (long path : hopefuls) {
+      expect(path);
+    }
     if (graph.count() > 0) {
       queue.add(Prefix.outside());
     }
     while (!queue.isEmpty() && goesOn()) {
       Prefix prefix = queue.poll();
+      popped++;
       if (!goal.admits(prefix.atMost(), prefix.path())) {
         queue.clear();
       } else if (!score(prefix)) {
-        open(prefix, queue.size() < longest);
+        open(prefix, queue.size() + edges(prefix.node()) <= longest);
       }
     }
     if (!stopped) {
       progress.scored(graph.count(), graph.count());
     }
+  }
+
+  private void expect(long path) {
+    Chunk chunk = goesOn() ? filler.fill(path, 1) : null;
+    if (chunk != null) {
+      goal.expect(path, chunk);
+      scored++;
+    }
+  }
+
+  private int edges(int node) {
+    return graph.edgeStart(node + 1) - graph.edgeStart(node);
   }
 
   private boolean goesOn() {
@@ -128,6 +129,7 @@ public final class BoundedSearch {
     List<Prefix> next = wanted(prefix);
     if (wait) {
       queue.addAll(next);
+      pushed += next.size();
       longestQueue = Math.max(longestQueue, queue.size());
       return;
     }

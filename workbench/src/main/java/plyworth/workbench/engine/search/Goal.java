@@ -18,6 +18,15 @@ public interface Goal {
   boolean admits(double value, long path);
 
   /**
+   * Looks at a candidate before the search, to know what the others have to reach. The search comes
+   * upon it again.
+   *
+   * @param path its path number
+   * @param scored its figures, in the only row
+   */
+  void expect(long path, Chunk scored);
+
+  /**
    * Takes candidates that are scored.
    *
    * @param path path number of the first row

@@ -15,6 +15,9 @@ import plyworth.workbench.engine.table.StateLayout;
  */
 record Prefix(Prefix outer, int edge, int node, long path, double atMost) {
 
+  /** Memory that one takes while it waits, roughly: itself, its place in the queue, its chain. */
+  static final long BYTES = 100;
+
   /** The most promising first, on equal promise the lower path number. */
   static final Comparator<Prefix> ORDER =
       Comparator.comparingDouble(Prefix::atMost).reversed().thenComparingLong(Prefix::path);
