@@ -51,7 +51,7 @@ class DecisionWindowTest {
       write(window, KeyEvent.VK_D, "decide", "It runs on both machines.");
       window.shortcut(KeyEvent.VK_2, KeyEvent.VK_SHIFT);
       Screen.await("it is said", () -> words(window, "review").contains("runs on both machines"));
-      assertThat(words(window, "review")).contains("Decision").doesNotContain("Recommendation");
+      assertThat(words(window, "review")).contains("Decided").doesNotContain("Recommendation");
       window.picture("decided-light");
       window.shortcut(KeyEvent.VK_S);
       Screen.await(
@@ -67,7 +67,7 @@ class DecisionWindowTest {
     try (OpenWindow window = OpenWindow.ranked(file, SmallStudy.CATALOG)) {
       write(window, KeyEvent.VK_D, "decide", "");
       window.shortcut(KeyEvent.VK_2, KeyEvent.VK_SHIFT);
-      Screen.await("it is decided", () -> words(window, "review").contains("Decision"));
+      Screen.await("it is decided", () -> words(window, "review").contains("Decided"));
       window.shortcut(KeyEvent.VK_Z);
       Screen.await("it is open again", () -> words(window, "review").contains("Recommendation"));
     }
