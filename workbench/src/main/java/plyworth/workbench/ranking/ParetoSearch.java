@@ -42,14 +42,14 @@ final class ParetoSearch {
   }
 
   private boolean run() {
-    double[] highest = Weights.sums(model, bounds.wholes());
     List<Integer> promising =
         IntStream.range(0, table.chunks())
             .boxed()
-            .sorted(Comparator.comparingDouble((Integer i) -> -highest[i]))
+            .sorted(
+                Comparator.comparingDouble((Integer i) -> -Weights.sums(model, bounds.whole(i))[0]))
             .toList();
     for (int index : promising) {
-      if (!beaten(corner(bounds.wholes(), index)) && !chunk(index)) {
+      if (!beaten(corner(bounds.whole(index), 0)) && !chunk(index)) {
         return false;
       }
     }

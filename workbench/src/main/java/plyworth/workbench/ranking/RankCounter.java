@@ -53,7 +53,7 @@ final class RankCounter {
   }
 
   private long inChunk(int index, double value, long path) {
-    if (Weights.sum(model, Weights.counting(model), bounds.wholes(), index) < value) {
+    if (Weights.sums(model, bounds.whole(index))[0] < value) {
       return 0;
     }
     double[] highest = Weights.sums(model, bounds.highest(index));

@@ -1,7 +1,5 @@
 package plyworth.workbench.ranking;
 
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,8 +20,6 @@ public final class Ranker implements ExactRanker {
   private List<Limit> limits;
   private Groups groups;
   private ValueBounds bounds;
-  private long[] lastBest = {};
-  private long[] lastOfEach = {};
 
   /**
    * A ranker for one table.
@@ -69,48 +65,16 @@ public final class Ranker implements ExactRanker {
    */
   @Override
   public synchronized Ranking refine(ValueModel model, int k) {
-    prepare(model);
-    double floor = floor(model, lastBest, k, path -> path);
-    Ranking ranking = refined(model, () -> new Floor(new BestK(k), floor));
-    lastBest = paths(ranking);
-    return ranking;
+    return refined(model, () -> new BestK(k));
   }
 
   @Override
   public synchronized Ranking bestOfEach(ValueModel model, int k, LongFunction<?> kind) {
-    prepare(model);
-    double floor = floor(model, lastOfEach, k, kind);
-    Ranking ranking = refined(model, () -> new Floor(new BestOfEach(k, kind), floor));
-    lastOfEach = paths(ranking);
-    return ranking;
-  }
-
-  private static long[] paths(Ranking ranking) {
-    return ranking.best().stream().mapToLong(RankedCandidate::path).toArray();
-  }
-
-  /**
-   * A value that at least k candidates of different kinds reach, as far as those of the last time
-   * tell: after a small step most of them are still good.
-   */
-  private double floor(ValueModel model, long[] paths, int k, LongFunction<?> kind) {
-    RowValues values = new RowValues(model, bounds.curves(), bounds.fresh());
-    Map<Object, Double> reached = new HashMap<>();
-    for (long path : paths) {
-      int chunk = (int) (path / Chunk.ROWS);
-      int row = CandidateTable.rowOf(path);
-      Object own = kind.apply(path);
-      if (own != null && groups.of(chunk)[row] == Group.RANKED.ordinal()) {
-        values.compute(table.chunk(chunk), path, row, row + 1);
-        reached.merge(own, values.worst[0], Math::max);
-      }
-    }
-    return k == 0 || reached.size() < k
-        ? Double.NEGATIVE_INFINITY
-        : reached.values().stream().sorted(Comparator.reverseOrder()).skip(k - 1).findFirst().get();
+    return refined(model, () -> new BestOfEach(k, kind));
   }
 
   private Ranking refined(ValueModel model, Supplier<Shortlist> empty) {
+    prepare(model);
     Refinement refinement = new Refinement(model, empty, exact);
     new TableScan(table, groups, bounds, model).run(groups.counts().open() > 0, refinement);
     return ranking(model, refinement.finish(), refinement.refined());
@@ -146,7 +110,7 @@ public final class Ranker implements ExactRanker {
       limits = model.limits();
     }
     if (bounds == null || !bounds.fits(model)) {
-      bounds = new ValueBounds(table, model, Optional.ofNullable(bounds));
+      bounds = new ValueBounds(table, model);
     }
   }
 

@@ -47,9 +47,10 @@ final class RegretSearch {
 
   /** The candidate, on equal losses that of the lower path number; empty when none is ranked. */
   Optional<Regret> run() {
-    double[][] wholes = sums(bounds.wholes());
     double[] corners =
-        IntStream.range(0, table.chunks()).mapToDouble(chunk -> greatest(wholes, chunk)).toArray();
+        IntStream.range(0, table.chunks())
+            .mapToDouble(chunk -> greatest(sums(bounds.whole(chunk)), 0))
+            .toArray();
     IntStream.range(0, corners.length)
         .boxed()
         .sorted(Comparator.comparingDouble(chunk -> corners[chunk]))

@@ -6,7 +6,7 @@ import plyworth.workbench.engine.table.Chunk;
 
 /**
  * Visits the candidates of a table that may be good enough, most promising chunks first, skipping
- * chunks, spans of zones and zones whose largest values do not reach.
+ * chunks and zones whose largest values do not reach.
  */
 final class TableScan {
 
@@ -25,22 +25,22 @@ final class TableScan {
   private final Groups groups;
   private final ValueBounds bounds;
   private final ValueModel model;
-  private final int[] counting;
 
   TableScan(CandidateTable table, Groups groups, ValueBounds bounds, ValueModel model) {
     this.table = table;
     this.groups = groups;
     this.bounds = bounds;
     this.model = model;
-    this.counting = Weights.counting(model);
   }
 
   /** Visits ranked candidates, and open ones when they are wanted. */
   void run(boolean open, Visitor visitor) {
     RowValues values = new RowValues(model, bounds.curves(), bounds.kept());
-    double[] chunkBounds = Weights.sums(model, bounds.wholes());
+    double[] chunkBounds =
+        IntStream.range(0, table.chunks())
+            .mapToDouble(i -> Weights.sums(model, bounds.whole(i))[0])
+            .toArray();
     IntStream.range(0, table.chunks())
-        .filter(i -> visitor.admits(chunkBounds[i], (long) i * Chunk.ROWS))
         .boxed()
         .sorted((a, b) -> Double.compare(chunkBounds[b], chunkBounds[a]))
         .filter(i -> visitor.admits(chunkBounds[i], (long) i * Chunk.ROWS))
@@ -48,30 +48,17 @@ final class TableScan {
   }
 
   private void chunk(int index, boolean open, RowValues values, Visitor visitor) {
-    double[] spans = Weights.sums(model, bounds.spans(index));
+    Chunk chunk = table.chunk(index);
+    double[] sums = Weights.sums(model, bounds.highest(index));
     int[] ranked = groups.rankedPerZone(index);
-    for (int span = 0; span < spans.length; span++) {
-      int first = span * ValueBounds.SPAN;
-      long path = (long) index * Chunk.ROWS + (long) first * Chunk.ZONE;
-      if (visitor.admits(spans[span], path)) {
-        int last = Math.min(ranked.length, first + ValueBounds.SPAN);
-        for (int zone = first; zone < last; zone++) {
-          if (open || ranked[zone] > 0) {
-            zone(index, zone, values, visitor);
-          }
-        }
+    for (int zone = 0; zone < sums.length; zone++) {
+      int from = zone * Chunk.ZONE;
+      long path = (long) index * Chunk.ROWS + from;
+      if ((open || ranked[zone] > 0) && visitor.admits(sums[zone], path)) {
+        int to = Math.min(chunk.size(), from + Chunk.ZONE);
+        values.compute(chunk, path, from, to);
+        rows(groups.of(index), from, to, path, values, visitor);
       }
-    }
-  }
-
-  private void zone(int index, int zone, RowValues values, Visitor visitor) {
-    int from = zone * Chunk.ZONE;
-    long path = (long) index * Chunk.ROWS + from;
-    if (visitor.admits(Weights.sum(model, counting, bounds.highest(index), zone), path)) {
-      Chunk chunk = table.chunk(index);
-      int to = Math.min(chunk.size(), from + Chunk.ZONE);
-      values.compute(chunk, path, from, to);
-      rows(groups.of(index), from, to, path, values, visitor);
     }
   }
 

@@ -29,17 +29,4 @@ final class Weights {
     }
     return sums;
   }
-
-  /**
-   * The same for one zone alone.
-   *
-   * @param counting the criteria with weight
-   */
-  static double sum(ValueModel model, int[] counting, double[][] values, int zone) {
-    double sum = 0;
-    for (int c : counting) {
-      sum += model.criteria().get(c).weight() * values[c][zone];
-    }
-    return sum;
-  }
 }
