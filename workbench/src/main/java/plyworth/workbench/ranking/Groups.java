@@ -61,6 +61,12 @@ final class Groups {
     return byChunk[chunk];
   }
 
+  /** Whether a candidate is ranked. */
+  boolean isRanked(long path) {
+    byte group = byChunk[(int) (path / Chunk.ROWS)][CandidateTable.rowOf(path)];
+    return group == Group.RANKED.ordinal();
+  }
+
   /** Number of ranked candidates in each zone of a chunk. */
   int[] rankedPerZone(int chunk) {
     return zoneRanked[chunk];

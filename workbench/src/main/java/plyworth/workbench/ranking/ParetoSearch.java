@@ -3,6 +3,7 @@ package plyworth.workbench.ranking;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import plyworth.workbench.engine.table.CandidateTable;
 import plyworth.workbench.engine.table.Chunk;
@@ -42,14 +43,14 @@ final class ParetoSearch {
   }
 
   private boolean run() {
+    double[] whole = bounds.whole(model);
     List<Integer> promising =
         IntStream.range(0, table.chunks())
             .boxed()
-            .sorted(
-                Comparator.comparingDouble((Integer i) -> -Weights.sums(model, bounds.whole(i))[0]))
+            .sorted(Comparator.comparingDouble((Integer i) -> -whole[i]))
             .toList();
     for (int index : promising) {
-      if (!beaten(corner(bounds.whole(index), 0)) && !chunk(index)) {
+      if (!beaten(corner(c -> bounds.of(c).whole()[index])) && !chunk(index)) {
         return false;
       }
     }
@@ -58,8 +59,9 @@ final class ParetoSearch {
 
   private boolean chunk(int index) {
     int[] ranked = groups.rankedPerZone(index);
-    for (int zone = 0; zone < ranked.length; zone++) {
-      if (ranked[zone] > 0 && !beaten(corner(bounds.highest(index), zone))) {
+    for (int z = 0; z < ranked.length; z++) {
+      int zone = z;
+      if (ranked[zone] > 0 && !beaten(corner(c -> bounds.of(c).highest(index)[zone]))) {
         zone(index, zone);
         if (front.size() > cap) {
           return false;
@@ -84,20 +86,14 @@ final class ParetoSearch {
     }
   }
 
-  private double[] corner(double[][] highest, int zone) {
-    double[] corner = new double[criteria.length];
-    for (int i = 0; i < corner.length; i++) {
-      corner[i] = highest[criteria[i]][zone];
-    }
-    return corner;
+  private double[] corner(IntToDoubleFunction highest) {
+    return IntStream.of(criteria).mapToDouble(highest).toArray();
   }
 
   private double[] values(Chunk chunk, int row) {
     double[] values = new double[criteria.length];
     for (int i = 0; i < values.length; i++) {
-      float low = chunk.low(criteria[i])[row];
-      float high = chunk.high(criteria[i])[row];
-      values[i] = low <= high ? bounds.curves()[criteria[i]].lowest(low, high) : 0;
+      values[i] = bounds.of(criteria[i]).worst(chunk, row);
     }
     return values;
   }

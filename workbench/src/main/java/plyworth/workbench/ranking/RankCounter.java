@@ -37,29 +37,24 @@ final class RankCounter {
     if (groups.of(chunk)[row] != Group.RANKED.ordinal()) {
       return OptionalLong.empty();
     }
-    int from = row - row % Chunk.ZONE;
-    int to = Math.min(table.chunk(chunk).size(), from + Chunk.ZONE);
-    RowValues values = new RowValues(model, bounds.curves(), bounds.fresh());
-    values.compute(table.chunk(chunk), path - row % Chunk.ZONE, from, to);
-    return OptionalLong.of(1 + before(values.worst[row - from], path));
+    return OptionalLong.of(1 + before(bounds.worst(model, path), path));
   }
 
   /** Number of ranked candidates of higher value, or of equal value and a lower path number. */
   long before(double value, long path) {
+    double[] whole = bounds.whole(model);
     return IntStream.range(0, table.chunks())
+        .filter(chunk -> whole[chunk] >= value)
         .parallel()
         .mapToLong(chunk -> inChunk(chunk, value, path))
         .sum();
   }
 
   private long inChunk(int index, double value, long path) {
-    if (Weights.sums(model, bounds.whole(index))[0] < value) {
-      return 0;
-    }
-    double[] highest = Weights.sums(model, bounds.highest(index));
-    double[] lowest = Weights.sums(model, bounds.lowest(index));
+    double[] highest = bounds.highest(model, index);
+    double[] lowest = bounds.lowest(model, index);
     int[] ranked = groups.rankedPerZone(index);
-    RowValues values = new RowValues(model, bounds.curves(), bounds.fresh());
+    RowValues values = new RowValues(model);
     long count = 0;
     for (int zone = 0; zone < highest.length; zone++) {
       if (lowest[zone] > value) {
@@ -75,7 +70,7 @@ final class RankCounter {
     Chunk chunk = table.chunk(index);
     int from = zone * Chunk.ZONE;
     int to = Math.min(chunk.size(), from + Chunk.ZONE);
-    values.compute(chunk, (long) index * Chunk.ROWS + from, from, to);
+    values.compute(c -> bounds.of(c).rows(index, zone));
     byte[] group = groups.of(index);
     int count = 0;
     for (int row = from; row < to; row++) {

@@ -4,14 +4,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.LongFunction;
-import java.util.function.Supplier;
+import java.util.stream.LongStream;
 import plyworth.shared.study.Limit;
 import plyworth.workbench.engine.table.CandidateTable;
 import plyworth.workbench.engine.table.Chunk;
 
 /**
- * Ranks one table again and again. Groups are kept while the limits stay, value bounds while the
- * value functions stay, so that a moved weight costs little.
+ * Ranks one table again and again. Groups are kept while the limits stay, the values of a criterion
+ * while its value function stays, and the best of last time tell what the next best must reach, so
+ * that a moved weight costs little.
  */
 public final class Ranker implements ExactRanker {
 
@@ -20,6 +21,7 @@ public final class Ranker implements ExactRanker {
   private List<Limit> limits;
   private Groups groups;
   private ValueBounds bounds;
+  private long[] leaders = {};
 
   /**
    * A ranker for one table.
@@ -40,7 +42,7 @@ public final class Ranker implements ExactRanker {
   public synchronized Ranking rank(ValueModel model, int k) {
     prepare(model);
     BestK best = new BestK(k);
-    new TableScan(table, groups, bounds, model)
+    new TableScan(table, groups, bounds, model, floor(model, k))
         .run(
             false,
             new TableScan.Visitor() {
@@ -56,6 +58,7 @@ public final class Ranker implements ExactRanker {
                 }
               }
             });
+    leaders = paths(best);
     return ranking(model, best, Map.of());
   }
 
@@ -65,18 +68,22 @@ public final class Ranker implements ExactRanker {
    */
   @Override
   public synchronized Ranking refine(ValueModel model, int k) {
-    return refined(model, () -> new BestK(k));
+    prepare(model);
+    Refinement refinement = new Refinement(model, () -> new BestK(k), exact);
+    Ranking ranking = refined(model, refinement, floor(model, k));
+    leaders = paths(refinement.certain());
+    return ranking;
   }
 
   @Override
   public synchronized Ranking bestOfEach(ValueModel model, int k, LongFunction<?> kind) {
-    return refined(model, () -> new BestOfEach(k, kind));
+    prepare(model);
+    Refinement refinement = new Refinement(model, () -> new BestOfEach(k, kind), exact);
+    return refined(model, refinement, Double.NEGATIVE_INFINITY);
   }
 
-  private Ranking refined(ValueModel model, Supplier<Shortlist> empty) {
-    prepare(model);
-    Refinement refinement = new Refinement(model, empty, exact);
-    new TableScan(table, groups, bounds, model).run(groups.counts().open() > 0, refinement);
+  private Ranking refined(ValueModel model, Refinement refinement, double floor) {
+    new TableScan(table, groups, bounds, model, floor).run(groups.counts().open() > 0, refinement);
     return ranking(model, refinement.finish(), refinement.refined());
   }
 
@@ -109,9 +116,22 @@ public final class Ranker implements ExactRanker {
       groups = Groups.of(table, model, exact);
       limits = model.limits();
     }
-    if (bounds == null || !bounds.fits(model)) {
-      bounds = new ValueBounds(table, model);
-    }
+    bounds = bounds == null ? ValueBounds.of(table, model) : bounds.under(model);
+  }
+
+  /** A value that {@code k} candidates are known to reach: the best of last time, valued anew. */
+  private double floor(ValueModel model, int k) {
+    double[] values =
+        LongStream.of(leaders)
+            .filter(path -> groups.isRanked(path))
+            .mapToDouble(path -> bounds.worst(model, path))
+            .sorted()
+            .toArray();
+    return k > 0 && k <= values.length ? values[values.length - k] : Double.NEGATIVE_INFINITY;
+  }
+
+  private static long[] paths(Shortlist best) {
+    return best.sorted().stream().mapToLong(Shortlist.Entry::path).toArray();
   }
 
   private Ranking ranking(ValueModel model, Shortlist best, Map<Long, Valuation> refined) {

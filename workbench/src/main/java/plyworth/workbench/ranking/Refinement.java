@@ -68,6 +68,11 @@ final class Refinement implements TableScan.Visitor {
     return best;
   }
 
+  /** The best by what is known without scoring in full. */
+  Shortlist certain() {
+    return certain;
+  }
+
   /** What was refined, by path. */
   Map<Long, Valuation> refined() {
     return refined;

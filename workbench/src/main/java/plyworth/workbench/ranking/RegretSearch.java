@@ -41,26 +41,20 @@ final class RegretSearch {
     this.exact = exact;
     this.models = models;
     this.best = best;
-    ZoneValues zones = bounds.kept();
-    values = models.stream().map(model -> new RowValues(model, bounds.curves(), zones)).toList();
+    values = models.stream().map(RowValues::new).toList();
   }
 
   /** The candidate, on equal losses that of the lower path number; empty when none is ranked. */
   Optional<Regret> run() {
+    double[][] highest = models.stream().map(bounds::whole).toArray(double[][]::new);
     double[] corners =
-        IntStream.range(0, table.chunks())
-            .mapToDouble(chunk -> greatest(sums(bounds.whole(chunk)), 0))
-            .toArray();
+        IntStream.range(0, table.chunks()).mapToDouble(i -> greatest(highest, i)).toArray();
     IntStream.range(0, corners.length)
         .boxed()
         .sorted(Comparator.comparingDouble(chunk -> corners[chunk]))
         .filter(chunk -> admits(corners[chunk], (long) chunk * Chunk.ROWS))
         .forEachOrdered(this::chunk);
     return least;
-  }
-
-  private double[][] sums(double[][] highest) {
-    return models.stream().map(model -> Weights.sums(model, highest)).toArray(double[][]::new);
   }
 
   private double greatest(double[][] sums, int place) {
@@ -78,7 +72,8 @@ final class RegretSearch {
   }
 
   private void chunk(int index) {
-    double[][] corners = sums(bounds.highest(index));
+    double[][] corners =
+        models.stream().map(model -> bounds.highest(model, index)).toArray(double[][]::new);
     for (int zone = 0; zone < corners[0].length; zone++) {
       if (admits(greatest(corners, zone), (long) index * Chunk.ROWS + (long) zone * Chunk.ZONE)) {
         zone(index, zone);
@@ -91,7 +86,7 @@ final class RegretSearch {
     int from = zone * Chunk.ZONE;
     int to = Math.min(chunk.size(), from + Chunk.ZONE);
     long path = (long) index * Chunk.ROWS + from;
-    values.forEach(v -> v.compute(chunk, path, from, to));
+    values.forEach(v -> v.compute(c -> bounds.of(c).kept(index, zone)));
     double[][] worst = values.stream().map(v -> v.worst).toArray(double[][]::new);
     double[][] optimistic = values.stream().map(v -> v.best).toArray(double[][]::new);
     for (int row = from; row < to; row++) {

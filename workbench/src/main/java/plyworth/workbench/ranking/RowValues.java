@@ -1,6 +1,7 @@
 package plyworth.workbench.ranking;
 
 import java.util.Arrays;
+import java.util.function.IntFunction;
 import plyworth.workbench.engine.table.Chunk;
 
 /**
@@ -9,8 +10,6 @@ import plyworth.workbench.engine.table.Chunk;
  */
 final class RowValues {
 
-  private final ZoneValues zones;
-  private final ValueCurve[] curves;
   private final int[] criteria;
   private final double[] weights;
 
@@ -20,52 +19,23 @@ final class RowValues {
   /** The highest value of each row, the unknown at 0 all the same, as no refining can mend it. */
   final double[] best = new double[Chunk.ZONE];
 
-  RowValues(ValueModel model, ValueCurve[] all, ZoneValues zones) {
-    this.zones = zones;
+  RowValues(ValueModel model) {
     criteria = Weights.counting(model);
-    weights = new double[criteria.length];
-    curves = new ValueCurve[criteria.length];
-    for (int i = 0; i < criteria.length; i++) {
-      weights[i] = model.criteria().get(criteria[i]).weight();
-      curves[i] = all[criteria[i]];
-    }
+    weights = Arrays.stream(criteria).mapToDouble(c -> model.criteria().get(c).weight()).toArray();
   }
 
   /**
-   * Computes {@link #worst} and {@link #best} of the rows from {@code from} to {@code to}.
+   * Computes {@link #worst} and {@link #best} of the rows of a zone.
    *
-   * @param path path number of the row {@code from}
+   * @param byCriterion their values by a criterion
    */
-  void compute(Chunk chunk, long path, int from, int to) {
-    int count = to - from;
-    Arrays.fill(worst, 0, count, 0);
-    Arrays.fill(best, 0, count, 0);
+  void compute(IntFunction<ZoneRows> byCriterion) {
+    Arrays.fill(worst, 0);
+    Arrays.fill(best, 0);
     for (int i = 0; i < criteria.length; i++) {
-      int criterion = criteria[i];
-      if (chunk.bounded(criterion)) {
-        addBounded(i, chunk.low(criterion), chunk.high(criterion), from, count);
-      } else {
-        addExact(weights[i], zones.of(criterion, chunk, path, from, to), count);
-      }
-    }
-  }
-
-  private void addExact(double weight, double[] values, int count) {
-    for (int j = 0; j < count; j++) {
-      double contribution = weight * values[j];
-      worst[j] += contribution;
-      best[j] += contribution;
-    }
-  }
-
-  private void addBounded(int i, float[] low, float[] high, int from, int count) {
-    for (int j = 0; j < count; j++) {
-      float a = low[from + j];
-      float b = high[from + j];
-      if (a <= b) {
-        worst[j] += weights[i] * curves[i].lowest(a, b);
-        best[j] += weights[i] * curves[i].highest(a, b);
-      }
+      ZoneRows rows = byCriterion.apply(criteria[i]);
+      Weights.add(weights[i], rows.worst(), worst);
+      Weights.add(weights[i], rows.best(), best);
     }
   }
 }

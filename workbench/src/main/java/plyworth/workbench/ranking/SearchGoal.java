@@ -112,11 +112,11 @@ final class SearchGoal implements Goal {
   @Override
   public void take(long path, Chunk scored) {
     byte[] groups = new ChunkGroups(scored, checks, exact).from(path);
-    RowValues values = new RowValues(model, curves, new ZoneValues(curves));
-    for (int from = 0; from < groups.length; from += Chunk.ZONE) {
-      int to = Math.min(groups.length, from + Chunk.ZONE);
-      values.compute(scored, path + from, from, to);
-      TableScan.rows(groups, from, to, path + from, values, refinement);
+    RowValues values = new RowValues(model);
+    for (int z = 0; z * Chunk.ZONE < groups.length; z++) {
+      int zone = z;
+      values.compute(c -> ZoneRows.of(curves[c], scored, c, zone));
+      TableScan.rows(groups, zone, path, values, Double.NEGATIVE_INFINITY, refinement);
     }
   }
 

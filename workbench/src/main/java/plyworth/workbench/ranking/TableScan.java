@@ -25,22 +25,28 @@ final class TableScan {
   private final Groups groups;
   private final ValueBounds bounds;
   private final ValueModel model;
+  private final double floor;
 
-  TableScan(CandidateTable table, Groups groups, ValueBounds bounds, ValueModel model) {
+  /**
+   * A scan.
+   *
+   * @param floor candidates that can only be worth less are not visited
+   */
+  TableScan(
+      CandidateTable table, Groups groups, ValueBounds bounds, ValueModel model, double floor) {
     this.table = table;
     this.groups = groups;
     this.bounds = bounds;
     this.model = model;
+    this.floor = floor;
   }
 
   /** Visits ranked candidates, and open ones when they are wanted. */
   void run(boolean open, Visitor visitor) {
-    RowValues values = new RowValues(model, bounds.curves(), bounds.kept());
-    double[] chunkBounds =
-        IntStream.range(0, table.chunks())
-            .mapToDouble(i -> Weights.sums(model, bounds.whole(i))[0])
-            .toArray();
+    RowValues values = new RowValues(model);
+    double[] chunkBounds = bounds.whole(model);
     IntStream.range(0, table.chunks())
+        .filter(i -> chunkBounds[i] >= floor)
         .boxed()
         .sorted((a, b) -> Double.compare(chunkBounds[b], chunkBounds[a]))
         .filter(i -> visitor.admits(chunkBounds[i], (long) i * Chunk.ROWS))
@@ -48,27 +54,37 @@ final class TableScan {
   }
 
   private void chunk(int index, boolean open, RowValues values, Visitor visitor) {
-    Chunk chunk = table.chunk(index);
-    double[] sums = Weights.sums(model, bounds.highest(index));
+    double[] highest = bounds.highest(model, index);
     int[] ranked = groups.rankedPerZone(index);
-    for (int zone = 0; zone < sums.length; zone++) {
-      int from = zone * Chunk.ZONE;
-      long path = (long) index * Chunk.ROWS + from;
-      if ((open || ranked[zone] > 0) && visitor.admits(sums[zone], path)) {
-        int to = Math.min(chunk.size(), from + Chunk.ZONE);
-        values.compute(chunk, path, from, to);
-        rows(groups.of(index), from, to, path, values, visitor);
+    for (int zone = 0; zone < highest.length; zone++) {
+      long path = (long) index * Chunk.ROWS + (long) zone * Chunk.ZONE;
+      if (highest[zone] >= floor
+          && (open || ranked[zone] > 0)
+          && visitor.admits(highest[zone], path)) {
+        compute(index, zone, values);
+        rows(groups.of(index), zone, (long) index * Chunk.ROWS, values, floor, visitor);
       }
     }
   }
 
-  /** Visits the rows of a zone that are ranked or open. */
-  static void rows(byte[] groups, int from, int to, long path, RowValues values, Visitor visitor) {
-    for (int row = from; row < to; row++) {
-      Group group = GROUPS[groups[row]];
-      if (group == Group.RANKED || group == Group.OPEN) {
-        int j = row - from;
-        visitor.visit(path + j, group, values.worst[j], values.best[j]);
+  private void compute(int index, int zone, RowValues values) {
+    values.compute(c -> bounds.of(c).kept(index, zone));
+  }
+
+  /**
+   * Visits the rows of a zone that are ranked or open and may reach the floor.
+   *
+   * @param groups of the chunk
+   * @param path of the first row of the chunk
+   */
+  static void rows(
+      byte[] groups, int zone, long path, RowValues values, double floor, Visitor visitor) {
+    int from = zone * Chunk.ZONE;
+    int count = Math.min(groups.length - from, Chunk.ZONE);
+    for (int j = 0; j < count; j++) {
+      Group group = GROUPS[groups[from + j]];
+      if (values.best[j] >= floor && (group == Group.RANKED || group == Group.OPEN)) {
+        visitor.visit(path + from + j, group, values.worst[j], values.best[j]);
       }
     }
   }

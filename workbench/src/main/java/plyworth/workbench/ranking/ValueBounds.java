@@ -1,105 +1,77 @@
 package plyworth.workbench.ranking;
 
-import java.util.List;
-import plyworth.shared.scoring.ValueFunction;
 import plyworth.workbench.engine.table.CandidateTable;
-import plyworth.workbench.engine.table.Chunk;
-import plyworth.workbench.engine.table.Zones;
 
 /**
  * Between which values the candidates of a chunk or zone lie, for every criterion. Weights do not
- * matter to it, so it is kept while they move. The unknown counts as 0.
+ * matter to it, so it is kept while they move; of a criterion without weight nothing is read.
  */
 final class ValueBounds {
 
   private final CandidateTable table;
-  private final List<ValueFunction> functions;
-  private final ValueCurve[] curves;
-  private final ZoneValues kept;
-  private final double[][][] wholeHighest;
-  private final double[][][] zoneHighest;
-  private final double[][][] zoneLowest;
+  private final CriterionValues[] criteria;
 
-  ValueBounds(CandidateTable table, ValueModel model) {
+  private ValueBounds(CandidateTable table, CriterionValues[] criteria) {
     this.table = table;
-    functions = functions(model);
-    curves = functions.stream().map(ValueCurve::new).toArray(ValueCurve[]::new);
-    kept = new ZoneValues(curves);
-    wholeHighest = new double[table.chunks()][][];
-    zoneHighest = new double[table.chunks()][][];
-    zoneLowest = new double[table.chunks()][][];
+    this.criteria = criteria;
   }
 
-  private static List<ValueFunction> functions(ValueModel model) {
-    return model.criteria().stream().map(Weighed::value).toList();
+  /** The bounds of a table by the value functions of a model. */
+  static ValueBounds of(CandidateTable table, ValueModel model) {
+    return new ValueBounds(table, new CriterionValues[model.criteria().size()]).under(model);
   }
 
-  /** Whether it holds for a model. */
-  boolean fits(ValueModel model) {
-    return functions.equals(functions(model));
-  }
-
-  /** The value functions of the criteria. */
-  ValueCurve[] curves() {
-    return curves;
-  }
-
-  /** Values of single candidates, kept for the zones last looked at; for rankings alone. */
-  ZoneValues kept() {
-    return kept;
-  }
-
-  /** The same, kept nowhere. */
-  ZoneValues fresh() {
-    return new ZoneValues(curves);
-  }
-
-  /** Highest values in a chunk, criterion by 1. */
-  synchronized double[][] whole(int chunk) {
-    if (wholeHighest[chunk] == null) {
-      wholeHighest[chunk] = highest(table.chunk(chunk), table.chunk(chunk).whole());
-    }
-    return wholeHighest[chunk];
-  }
-
-  /** Highest values in the zones of a chunk, criterion by zone. */
-  synchronized double[][] highest(int chunk) {
-    if (zoneHighest[chunk] == null) {
-      zoneHighest[chunk] = highest(table.chunk(chunk), table.chunk(chunk).zones());
-    }
-    return zoneHighest[chunk];
-  }
-
-  /** Lowest values in the zones of a chunk, criterion by zone. */
-  synchronized double[][] lowest(int chunk) {
-    if (zoneLowest[chunk] == null) {
-      zoneLowest[chunk] = lowest(table.chunk(chunk), table.chunk(chunk).zones());
-    }
-    return zoneLowest[chunk];
-  }
-
-  private double[][] highest(Chunk chunk, Zones zones) {
-    double[][] highest = new double[curves.length][zones.count()];
-    for (int c = 0; c < curves.length; c++) {
-      for (int z = 0; chunk.has(c) && z < zones.count(); z++) {
-        float low = zones.lowest(c)[z];
-        float high = zones.highest(c)[z];
-        highest[c][z] = low <= high ? curves[c].highest(low, high) : 0;
+  /** The bounds by the value functions of a model; what is known of those that stay is kept. */
+  ValueBounds under(ValueModel model) {
+    CriterionValues[] after = criteria.clone();
+    for (int c = 0; c < after.length; c++) {
+      var function = model.criteria().get(c).value();
+      if (after[c] == null || !after[c].function().equals(function)) {
+        after[c] = new CriterionValues(table, c, function);
       }
     }
-    return highest;
+    return new ValueBounds(table, after);
   }
 
-  private double[][] lowest(Chunk chunk, Zones zones) {
-    double[][] lowest = new double[curves.length][zones.count()];
-    for (int c = 0; c < curves.length; c++) {
-      for (int z = 0; chunk.has(c) && z < zones.count(); z++) {
-        float low = zones.lowest(c)[z];
-        float high = zones.highest(c)[z];
-        boolean known = low <= high && !zones.unknown(c)[z];
-        lowest[c][z] = known ? curves[c].lowest(low, high) : 0;
-      }
+  /** The values of one criterion. */
+  CriterionValues of(int criterion) {
+    return criteria[criterion];
+  }
+
+  /** By chunk, a value that no candidate in it exceeds. */
+  double[] whole(ValueModel model) {
+    double[] sums = new double[table.chunks()];
+    for (int c : Weights.counting(model)) {
+      Weights.add(model.criteria().get(c).weight(), criteria[c].whole(), sums);
     }
-    return lowest;
+    return sums;
+  }
+
+  /** By zone of a chunk, a value that no candidate in it exceeds. */
+  double[] highest(ValueModel model, int chunk) {
+    double[] sums = new double[table.chunk(chunk).zones().count()];
+    for (int c : Weights.counting(model)) {
+      Weights.add(model.criteria().get(c).weight(), criteria[c].highest(chunk), sums);
+    }
+    return sums;
+  }
+
+  /** By zone of a chunk, a value that no candidate in it falls short of. */
+  double[] lowest(ValueModel model, int chunk) {
+    double[] sums = new double[table.chunk(chunk).zones().count()];
+    for (int c : Weights.counting(model)) {
+      Weights.add(model.criteria().get(c).weight(), criteria[c].lowest(chunk), sums);
+    }
+    return sums;
+  }
+
+  /** What a candidate is ranked by, to the last bit as {@link RowValues} has it. */
+  double worst(ValueModel model, long path) {
+    double sum = 0;
+    for (int c : Weights.counting(model)) {
+      double value = criteria[c].worst(table.chunkOf(path), CandidateTable.rowOf(path));
+      sum += model.criteria().get(c).weight() * value;
+    }
+    return sum;
   }
 }

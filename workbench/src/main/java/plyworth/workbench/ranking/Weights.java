@@ -1,6 +1,6 @@
 package plyworth.workbench.ranking;
 
-import java.util.stream.IntStream;
+import java.util.Arrays;
 
 /** Sums of weighted values, added up in the order of the criteria everywhere. */
 final class Weights {
@@ -9,24 +9,20 @@ final class Weights {
 
   /** The criteria with weight. */
   static int[] counting(ValueModel model) {
-    return IntStream.range(0, model.criteria().size())
-        .filter(c -> model.criteria().get(c).counts())
-        .toArray();
-  }
-
-  /**
-   * For each zone Σ weight · value.
-   *
-   * @param values criterion by zone
-   */
-  static double[] sums(ValueModel model, double[][] values) {
-    double[] sums = new double[values.length == 0 ? 1 : values[0].length];
-    for (int c : counting(model)) {
-      double weight = model.criteria().get(c).weight();
-      for (int z = 0; z < sums.length; z++) {
-        sums[z] += weight * values[c][z];
+    int[] counting = new int[model.criteria().size()];
+    int count = 0;
+    for (int c = 0; c < counting.length; c++) {
+      if (model.criteria().get(c).counts()) {
+        counting[count++] = c;
       }
     }
-    return sums;
+    return Arrays.copyOf(counting, count);
+  }
+
+  /** Adds weighted values, one to each sum. */
+  static void add(double weight, double[] values, double[] sums) {
+    for (int i = 0; i < values.length; i++) {
+      sums[i] += weight * values[i];
+    }
   }
 }
