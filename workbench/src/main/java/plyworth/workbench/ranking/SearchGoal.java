@@ -88,9 +88,9 @@ final class SearchGoal implements Goal {
   @Override
   public void expect(long path, Chunk scored) {
     byte[] groups = new ChunkGroups(scored, checks, exact).from(path);
-    RowValues values = new RowValues(model, curves, new ZoneValues(curves));
-    values.compute(scored, path, 0, 1);
-    TableScan.rows(groups, 0, 1, path, values, new Expecting());
+    RowValues values = new RowValues(model);
+    values.compute(c -> ZoneRows.of(curves[c], scored, c, 0));
+    TableScan.rows(groups, 0, path, values, Double.NEGATIVE_INFINITY, new Expecting());
     List<Shortlist.Entry> best = expected.sorted();
     floor = k > 0 && best.size() == k ? best.get(k - 1).value() : floor;
   }
