@@ -100,6 +100,12 @@ public final class SmallStudy {
     return Ranked.of(Scored.of(compiled, Progress.NONE), 50);
   }
 
+  /** Copies an example study into a folder, so that nothing is left beside it. */
+  public static Path example(Path folder, String name) {
+    Path own = Path.of("..", "studies", name + StudyFile.SUFFIX);
+    return file(folder, name, StudyFile.open(own).study());
+  }
+
   /** Writes a study into a folder. */
   public static Path file(Path folder, String name, Study study) {
     Path file = folder.resolve(name + StudyFile.SUFFIX);

@@ -2,6 +2,7 @@ package plyworth.workbench.desktop;
 
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.awt.Insets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,9 @@ import plyworth.shared.structure.Structure;
 final class Workspace {
 
   private static final int SPACE_FOR_DIVIDERS = 16;
+
+  /** Narrow enough for all views to stand in one row. */
+  private static final Insets TAB_INSETS = new Insets(4, 8, 4, 8);
 
   private final ChartView chart = new ChartView();
   private final RankingTableView table = new RankingTableView();
@@ -64,6 +68,7 @@ final class Workspace {
 
   private JComponent middle() {
     middle.setName("views");
+    middle.putClientProperty("JTabbedPane.tabInsets", TAB_INSETS);
     middle.addTab(Words.of("view.chart"), chart.component());
     middle.addTab(Words.of("view.table"), table.component());
     middle.addTab(Words.of("view.positions"), positions.component());

@@ -176,14 +176,17 @@ final class OpenWindow implements AutoCloseable {
     hand.key(KeyEvent.VK_ENTER);
   }
 
-  /** Says yes, no or cancel to the question on screen, once it has the keyboard. */
+  /**
+   * Says yes, no or cancel to the question on screen, once it has the keyboard; without the mouse,
+   * which misses it where the question still moves to its place.
+   */
   void answer(String label) {
     Screen.await(label + " is offered", () -> button(label) != null);
     JButton button = Screen.on(() -> button(label));
     Screen.await(
         "the question has the keyboard",
         () -> hasKeyboard(SwingUtilities.getWindowAncestor(button)));
-    hand.click(button);
+    SwingUtilities.invokeLater(button::doClick);
     Screen.await("the question is gone", () -> !button.isShowing());
   }
 

@@ -20,7 +20,7 @@ import plyworth.workbench.SmallStudy;
 /** How sure a ranking is, as the user finds out. */
 class RobustnessWindowTest {
 
-  private static final Path SNACK = Path.of("../studies/freeze-dried-snack.study.json");
+  private static final String SNACK = "freeze-dried-snack";
 
   @TempDir Path folder;
   private Path file;
@@ -58,7 +58,7 @@ class RobustnessWindowTest {
 
   @Test
   void theStripsSayHowFarEachWeightMayMoveAndWhoLeadsBeyond() {
-    try (OpenWindow window = open(SNACK)) {
+    try (OpenWindow window = open(SmallStudy.example(folder, SNACK))) {
       assertThat(words(window, "robustness-leader")).contains("Under ", "behind: ");
       assertThat(words(window, "stakeholders-note")).contains("Least regret of all candidates");
       StripCanvas strips = Screen.get("stability", StripCanvas.class);
@@ -76,7 +76,7 @@ class RobustnessWindowTest {
 
   @Test
   void drawsAreMadeInTheBackgroundAndSayHowSureTheyAre() {
-    try (OpenWindow window = open(SNACK)) {
+    try (OpenWindow window = open(SmallStudy.example(folder, SNACK))) {
       Screen.press("button:chances.draw");
       Screen.await(
           "it is under way", () -> Screen.find("chances-progress", JProgressBar.class).isPresent());

@@ -30,7 +30,7 @@ import plyworth.workbench.chart.TradeOffChart;
 /** The trade-off plot as its user meets it. */
 class TradeOffWindowTest {
 
-  private static final Path SNACK = Path.of("../studies/freeze-dried-snack.study.json");
+  private static final String SNACK = "freeze-dried-snack";
 
   @TempDir Path folder;
   private Path file;
@@ -62,7 +62,7 @@ class TradeOffWindowTest {
 
   @Test
   void whatIsShownIsSaid() {
-    try (OpenWindow window = open(SNACK)) {
+    try (OpenWindow window = open(SmallStudy.example(folder, SNACK))) {
       assertThat(note(window)).contains("best of each of", "The front");
       window.picture("tradeoff-light");
       window.dress(Appearance.DARK);
