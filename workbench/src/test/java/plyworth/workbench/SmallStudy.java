@@ -23,6 +23,7 @@ import plyworth.shared.structure.NeighbourRules;
 import plyworth.shared.structure.Option;
 import plyworth.shared.structure.Position;
 import plyworth.shared.study.Decision;
+import plyworth.shared.study.Results;
 import plyworth.shared.study.Study;
 import plyworth.shared.study.Weighting;
 import plyworth.workbench.analysis.Compiled;
@@ -129,6 +130,9 @@ public final class SmallStudy {
         Map.of(),
         Study.STANDARD_SEED,
         List.of(),
+        List.of(),
+        Optional.empty(),
+        Results.NONE,
         List.of(),
         Decision.OPEN,
         "An invented tea room on a ferry sells its own mint.");

@@ -1,7 +1,6 @@
 package plyworth.shared.scoring;
 
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
+import plyworth.shared.data.Day;
 
 /**
  * Something measured on today's pack.
@@ -48,19 +47,6 @@ public record Measurement(
       throw new IllegalArgumentException(
           "the method of measuring " + figure + " is empty; name a standard, or say how");
     }
-    if (!date.isEmpty() && !isDay(date)) {
-      throw new IllegalArgumentException(
-          ("the date of measuring " + figure + " is \"" + date)
-              + "\"; write year-month-day, for example 2026-03-12, or nothing");
-    }
-  }
-
-  private static boolean isDay(String date) {
-    try {
-      LocalDate.parse(date);
-      return true;
-    } catch (DateTimeParseException e) {
-      return false;
-    }
+    Day.require("measuring " + figure, date);
   }
 }

@@ -4,14 +4,19 @@ import plyworth.shared.data.Fields;
 import plyworth.shared.data.Json;
 import plyworth.shared.scoring.Measurement;
 
-/** What was measured on today's pack. Whether the unit is that of the criterion is open. */
+/** What was measured, on today's pack or since. Whether the unit is that of the figure is open. */
 final class MeasurementCodec {
 
   private MeasurementCodec() {}
 
   static Measurement read(Fields fields) {
+    return reading(fields, CriterionId.read(fields.value("criterion")));
+  }
+
+  /** A reading of a figure that was told apart from it. */
+  static Measurement reading(Fields fields, String figure) {
     return new Measurement(
-        CriterionId.read(fields.value("criterion")),
+        figure,
         fields.number("value"),
         fields.text("unit"),
         fields.number("spread"),
@@ -22,15 +27,19 @@ final class MeasurementCodec {
   }
 
   static Json write(Measurement measurement) {
-    return new Entries()
-        .put("criterion", measurement.figure())
-        .put("value", measurement.value())
-        .put("unit", measurement.unit())
-        .put("spread", measurement.spread())
-        .put("samples", measurement.samples())
-        .put("method", measurement.method())
-        .put("date", measurement.date())
-        .put("note", measurement.note())
+    return write(new Entries().put("criterion", measurement.figure()), measurement);
+  }
+
+  /** The reading after the entries that say what it is a reading of. */
+  static Json write(Entries entries, Measurement reading) {
+    return entries
+        .put("value", reading.value())
+        .put("unit", reading.unit())
+        .put("spread", reading.spread())
+        .put("samples", reading.samples())
+        .put("method", reading.method())
+        .put("date", reading.date())
+        .put("note", reading.note())
         .json();
   }
 }

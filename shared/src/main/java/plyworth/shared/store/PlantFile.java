@@ -25,7 +25,7 @@ public final class PlantFile {
    * @throws DataException when it cannot be read, or is wrong
    */
   public static Plant open(Path file, Study study) {
-    String text = TextFile.decoded(TextFile.bytes(file), file);
+    String text = TextFile.read(file);
     PlantCodec codec = new PlantCodec(study.materialsAtHand(), study.processesAtHand());
     return Fields.read(
         JsonText.read(text, TextFile.name(file)),

@@ -4,7 +4,6 @@ import java.util.List;
 import plyworth.shared.data.Fields;
 import plyworth.shared.data.Json;
 import plyworth.shared.material.MaterialLibrary;
-import plyworth.shared.scoring.Measurement;
 import plyworth.shared.study.CandidateResult;
 import plyworth.shared.study.MaterialResult;
 import plyworth.shared.study.Remark;
@@ -28,7 +27,7 @@ record ResultsCodec(MaterialLibrary library, StructureReader reader) {
         new MaterialResult(
             fields.value("material", json -> library.require(Fields.text(json))).id(),
             fields.numberOrUnknown("at"),
-            reading(fields, id));
+            MeasurementCodec.reading(fields, id));
     result.requireIn(library);
     return result;
   }
@@ -36,19 +35,7 @@ record ResultsCodec(MaterialLibrary library, StructureReader reader) {
   private CandidateResult candidate(Fields fields) {
     return new CandidateResult(
         fields.value("structure", json -> reader.structure(Fields.text(json))),
-        reading(fields, CriterionId.read(fields.value("criterion"))));
-  }
-
-  private static Measurement reading(Fields fields, String figure) {
-    return new Measurement(
-        figure,
-        fields.number("value"),
-        fields.text("unit"),
-        fields.number("spread"),
-        fields.whole("samples"),
-        fields.text("method"),
-        fields.text("date", ""),
-        fields.text("note", ""));
+        MeasurementCodec.read(fields));
   }
 
   Remark remark(Fields fields) {
@@ -72,27 +59,15 @@ record ResultsCodec(MaterialLibrary library, StructureReader reader) {
     if (!Double.isNaN(result.at())) {
       entries.put("at", result.at());
     }
-    return write(entries, result.reading());
+    return MeasurementCodec.write(entries, result.reading());
   }
 
   private static Json write(CandidateResult result) {
-    return write(
+    return MeasurementCodec.write(
         new Entries()
             .put("structure", result.structure().toString())
             .put("criterion", result.reading().figure()),
         result.reading());
-  }
-
-  private static Json write(Entries entries, Measurement reading) {
-    return entries
-        .put("value", reading.value())
-        .put("unit", reading.unit())
-        .put("spread", reading.spread())
-        .put("samples", reading.samples())
-        .put("method", reading.method())
-        .put("date", reading.date())
-        .put("note", reading.note())
-        .json();
   }
 
   static Json write(Remark remark) {

@@ -1,7 +1,6 @@
 package plyworth.shared.study;
 
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
+import plyworth.shared.data.Day;
 import plyworth.shared.structure.Structure;
 
 /**
@@ -23,19 +22,6 @@ public record Remark(Structure structure, String by, String date, String text) {
     if (text.isBlank()) {
       throw new IllegalArgumentException("a remark says nothing; write it, or take it out");
     }
-    if (!date.isEmpty() && !isDay(date)) {
-      throw new IllegalArgumentException(
-          ("the date of a remark is \"" + date)
-              + "\"; write year-month-day, for example 2026-03-12, or nothing");
-    }
-  }
-
-  private static boolean isDay(String date) {
-    try {
-      LocalDate.parse(date);
-      return true;
-    } catch (DateTimeParseException e) {
-      return false;
-    }
+    Day.require("a remark", date);
   }
 }

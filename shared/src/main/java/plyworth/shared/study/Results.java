@@ -33,6 +33,9 @@ public record Results(List<MaterialResult> materials, List<CandidateResult> cand
 
   /** A library in which every figure that was measured is corrected. */
   public MaterialLibrary correct(MaterialLibrary library) {
+    if (materials.isEmpty()) {
+      return library;
+    }
     Map<String, Material> corrected = new TreeMap<>();
     for (MaterialResult result : materials) {
       Material material = library.require(result.material());

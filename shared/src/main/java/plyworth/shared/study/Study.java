@@ -99,48 +99,6 @@ public record Study(
     }
   }
 
-  /** A study that says nothing of a plant, of results or remarks. */
-  public Study(
-      String title,
-      String question,
-      Brief brief,
-      List<Position> positions,
-      List<NeighbourRule> rules,
-      Structure baseline,
-      List<Measurement> measurements,
-      List<Weighting> weightings,
-      String weighting,
-      Map<String, ValueFunction> valueFunctions,
-      List<Limit> limits,
-      Map<String, Map<String, Double>> settings,
-      int seed,
-      List<Material> materials,
-      List<Process> processes,
-      Decision decision,
-      String notes) {
-    this(
-        title,
-        question,
-        brief,
-        positions,
-        rules,
-        baseline,
-        measurements,
-        weightings,
-        weighting,
-        valueFunctions,
-        limits,
-        settings,
-        seed,
-        materials,
-        processes,
-        Optional.empty(),
-        Results.NONE,
-        List.of(),
-        decision,
-        notes);
-  }
-
   private static void distinct(String what, List<String> names) {
     if (names.stream().distinct().count() < names.size()) {
       throw new IllegalArgumentException("a " + what + " stands twice: " + names);
@@ -182,6 +140,13 @@ public record Study(
   public Study with(Brief other) {
     Altered altered = new Altered(this);
     altered.brief = other;
+    return altered.study();
+  }
+
+  /** The same with other positions. */
+  public Study offering(List<Position> other) {
+    Altered altered = new Altered(this);
+    altered.positions = other;
     return altered.study();
   }
 
@@ -237,6 +202,7 @@ public record Study(
 
     private final Study before;
     private Brief brief;
+    private List<Position> positions;
     private List<Weighting> weightings;
     private String weighting;
     private Map<String, Map<String, Double>> settings;
@@ -250,6 +216,7 @@ public record Study(
     Altered(Study before) {
       this.before = before;
       brief = before.brief;
+      positions = before.positions;
       weightings = before.weightings;
       weighting = before.weighting;
       settings = before.settings;
@@ -266,7 +233,7 @@ public record Study(
           before.title,
           before.question,
           brief,
-          before.positions,
+          positions,
           before.rules,
           before.baseline,
           before.measurements,

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import plyworth.shared.store.StudyFile;
@@ -12,6 +13,7 @@ import plyworth.shared.structure.Option;
 import plyworth.shared.structure.Position;
 import plyworth.shared.structure.Structure;
 import plyworth.shared.study.Decision;
+import plyworth.shared.study.Results;
 import plyworth.shared.study.Study;
 import plyworth.shared.study.Weighting;
 
@@ -60,6 +62,9 @@ final class FileRules {
         Map.of(id, settings),
         Study.STANDARD_SEED,
         List.of(),
+        List.of(),
+        Optional.empty(),
+        Results.NONE,
         List.of(),
         Decision.OPEN,
         "");

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import plyworth.shared.scoring.SampleBriefs;
 import plyworth.shared.scoring.SampleStructures;
@@ -32,6 +33,9 @@ class StudyTest {
         Map.of(),
         Study.STANDARD_SEED,
         List.of(),
+        List.of(),
+        Optional.empty(),
+        Results.NONE,
         List.of(),
         Decision.OPEN,
         "");

@@ -23,24 +23,7 @@ final class FineAmounts {
    * @param steps further amounts of each, from a tenth below to a tenth above
    */
   static Study of(Study study, int steps) {
-    return new Study(
-        study.title(),
-        study.question(),
-        study.brief(),
-        study.positions().stream().map(p -> finer(p, steps)).toList(),
-        study.rules(),
-        study.baseline(),
-        study.measurements(),
-        study.weightings(),
-        study.weighting(),
-        study.valueFunctions(),
-        study.limits(),
-        study.settings(),
-        study.seed(),
-        study.materials(),
-        study.processes(),
-        study.decision(),
-        study.notes());
+    return study.offering(study.positions().stream().map(p -> finer(p, steps)).toList());
   }
 
   private static Position finer(Position position, int steps) {

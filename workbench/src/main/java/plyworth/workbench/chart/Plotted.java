@@ -13,10 +13,10 @@ import java.util.function.BooleanSupplier;
 import plyworth.workbench.analysis.BestList;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.engine.table.CandidateTable;
-import plyworth.workbench.engine.table.Chunk;
 import plyworth.workbench.ranking.ParetoFront;
 import plyworth.workbench.ranking.RankedCandidate;
 import plyworth.workbench.ranking.Valuation;
+import plyworth.workbench.ranking.ValueModel;
 
 /**
  * The candidates on a trade-off plot. Each is there for a reason that can be told: it is among the
@@ -132,24 +132,14 @@ public record Plotted(List<Candidate> candidates, int best, int kinds, Front fro
     if (paths.size() <= MOST_OF_FRONT) {
       return paths;
     }
+    ValueModel model = ranked.ranking().model();
+    CandidateTable table = ranked.scored().table();
     Map<Long, Double> values = new LinkedHashMap<>();
-    paths.forEach(path -> values.put(path, roughly(ranked, path)));
+    paths.forEach(path -> values.put(path, model.value(table, path).value()));
     return paths.stream()
         .sorted(Comparator.comparingDouble((Long path) -> -values.get(path)))
         .limit(MOST_OF_FRONT)
         .toList();
-  }
-
-  private static double roughly(Ranked ranked, long path) {
-    Chunk chunk = ranked.scored().table().chunkOf(path);
-    int row = CandidateTable.rowOf(path);
-    double[] low = new double[chunk.criteria()];
-    double[] high = new double[chunk.criteria()];
-    for (int c = 0; c < low.length; c++) {
-      low[c] = chunk.has(c) ? chunk.low(c)[row] : Double.NaN;
-      high[c] = chunk.has(c) ? chunk.high(c)[row] : Double.NaN;
-    }
-    return ranked.ranking().model().value(low, high).value();
   }
 
   /** Those that no other one of them beats. */

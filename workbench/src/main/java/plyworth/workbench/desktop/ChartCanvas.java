@@ -35,7 +35,8 @@ final class ChartCanvas extends ChartPanel {
     Keys.bind(this, key, work);
   }
 
-  private void drawFocus(boolean focused) {
+  /** Draws the frame that shows who has the keyboard, in the colours of the look and feel. */
+  void drawFocus(boolean focused) {
     setBorder(
         focused
             ? BorderFactory.createLineBorder(

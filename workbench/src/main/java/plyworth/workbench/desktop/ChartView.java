@@ -4,22 +4,15 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Dimension;
 import java.awt.Rectangle;
-import java.awt.event.ActionEvent;
-import java.awt.event.FocusEvent;
-import java.awt.event.FocusListener;
 import java.util.Optional;
-import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.KeyStroke;
 import javax.swing.SwingConstants;
-import javax.swing.UIManager;
 import org.jfree.chart.ChartMouseEvent;
 import org.jfree.chart.ChartMouseListener;
-import org.jfree.chart.ChartPanel;
 import org.jfree.chart.entity.CategoryItemEntity;
 import org.jfree.chart.entity.CategoryLabelEntity;
 import org.jfree.chart.entity.ChartEntity;
@@ -36,9 +29,9 @@ final class ChartView implements View {
   private static final int BARS = Pipeline.KINDS;
   private static final int ROW_HEIGHT = 58;
   private static final int FRAME_HEIGHT = 170;
-  private static final int FOCUS_WIDTH = 2;
 
-  private final ChartPanel chart = new ChartPanel(null);
+  private final ChartCanvas chart =
+      new ChartCanvas("ranking-chart", Words.of("chart.name"), Words.of("chart.description"));
   private final JLabel empty = new JLabel("", SwingConstants.CENTER);
   private final CardLayout cards = new CardLayout();
   private final JPanel panel = new JPanel(cards);
@@ -49,25 +42,13 @@ final class ChartView implements View {
   private Optional<String> marked = Optional.empty();
 
   ChartView() {
-    chart.setName("ranking-chart");
-    chart.setPopupMenu(null);
-    chart.setMouseZoomable(false);
-    chart.setMinimumDrawWidth(300);
-    chart.setMinimumDrawHeight(200);
-    chart.setMaximumDrawWidth(6000);
-    chart.setMaximumDrawHeight(6000);
-    chart.setFocusable(true);
-    chart.getAccessibleContext().setAccessibleName(Words.of("chart.name"));
-    chart.getAccessibleContext().setAccessibleDescription(Words.of("chart.description"));
     chart.addChartMouseListener(new Clicks());
-    chart.addFocusListener(new FocusFrame());
-    drawFocus(false);
-    bind("DOWN", 1);
-    bind("UP", -1);
-    bind("PAGE_DOWN", 5);
-    bind("PAGE_UP", -5);
-    bind("HOME", -BARS - 1);
-    bind("END", BARS + 1);
+    chart.whenStruck("DOWN", () -> step(1));
+    chart.whenStruck("UP", () -> step(-1));
+    chart.whenStruck("PAGE_DOWN", () -> step(5));
+    chart.whenStruck("PAGE_UP", () -> step(-5));
+    chart.whenStruck("HOME", () -> step(-BARS - 1));
+    chart.whenStruck("END", () -> step(BARS + 1));
     JScrollPane scroll = new JScrollPane(chart);
     scroll.setBorder(BorderFactory.createEmptyBorder());
     scroll.getVerticalScrollBar().setUnitIncrement(ROW_HEIGHT);
@@ -92,22 +73,6 @@ final class ChartView implements View {
   /** What the keyboard works on. */
   JComponent target() {
     return chart;
-  }
-
-  private void bind(String key, int step) {
-    chart.getInputMap().put(KeyStroke.getKeyStroke(key), key);
-    chart
-        .getActionMap()
-        .put(
-            key,
-            new AbstractAction() {
-              private static final long serialVersionUID = 1L;
-
-              @Override
-              public void actionPerformed(ActionEvent event) {
-                step(step);
-              }
-            });
   }
 
   private void step(int step) {
@@ -191,28 +156,7 @@ final class ChartView implements View {
       chart.setPreferredSize(new Dimension(420, FRAME_HEIGHT + ROW_HEIGHT * bars.bars().size()));
       chart.revalidate();
     }
-    drawFocus(chart.isFocusOwner());
-  }
-
-  private void drawFocus(boolean focused) {
-    chart.setBorder(
-        focused
-            ? BorderFactory.createLineBorder(
-                UIManager.getColor("Component.focusColor"), FOCUS_WIDTH, true)
-            : BorderFactory.createEmptyBorder(FOCUS_WIDTH, FOCUS_WIDTH, FOCUS_WIDTH, FOCUS_WIDTH));
-  }
-
-  /** Shows who has the keyboard. */
-  private final class FocusFrame implements FocusListener {
-    @Override
-    public void focusGained(FocusEvent event) {
-      drawFocus(true);
-    }
-
-    @Override
-    public void focusLost(FocusEvent event) {
-      drawFocus(false);
-    }
+    chart.drawFocus(chart.isFocusOwner());
   }
 
   /** A click on a bar, on its structure or on its name selects. */

@@ -4,7 +4,6 @@ import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.event.ActionEvent;
-import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.event.WindowAdapter;
@@ -14,7 +13,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
-import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JDialog;
@@ -24,7 +22,6 @@ import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
-import javax.swing.KeyStroke;
 import javax.swing.ListCellRenderer;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
@@ -72,10 +69,10 @@ final class CommandList {
     top.add(words, BorderLayout.CENTER);
     dialog.add(top, BorderLayout.NORTH);
     dialog.add(new JScrollPane(list), BorderLayout.CENTER);
-    bind(KeyEvent.VK_DOWN, () -> step(1));
-    bind(KeyEvent.VK_UP, () -> step(-1));
-    bind(KeyEvent.VK_ENTER, this::start);
-    bind(KeyEvent.VK_ESCAPE, dialog::dispose);
+    Keys.bind(words, "DOWN", () -> step(1));
+    Keys.bind(words, "UP", () -> step(-1));
+    Keys.bind(words, "ENTER", this::start);
+    Keys.bind(words, "ESCAPE", dialog::dispose);
     dialog.addWindowListener(
         new WindowAdapter() {
           @Override
@@ -87,22 +84,6 @@ final class CommandList {
     dialog.setSize(SIZE);
     dialog.setLocationRelativeTo(owner);
     narrow();
-  }
-
-  private void bind(int key, Runnable work) {
-    words.getInputMap().put(KeyStroke.getKeyStroke(key, 0), key);
-    words
-        .getActionMap()
-        .put(
-            key,
-            new AbstractAction() {
-              private static final long serialVersionUID = 1L;
-
-              @Override
-              public void actionPerformed(ActionEvent event) {
-                work.run();
-              }
-            });
   }
 
   void open() {

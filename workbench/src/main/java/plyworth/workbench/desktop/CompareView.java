@@ -25,7 +25,7 @@ final class CompareView implements View {
 
   private final StackPanel sections = new StackPanel();
   private final JScrollPane scroll = new JScrollPane(sections);
-  private final ViewCards cards = new ViewCards("compare-view", scroll, this::showAgain);
+  private final ViewCards cards = new ViewCards("compare-view", scroll, this);
   private final Background work = new Background();
   private final Runnable changed;
   private final Command pin = Command.of("compare.pin", null, this::pin);
@@ -70,12 +70,6 @@ final class CompareView implements View {
   /** New text does not scroll the view. */
   private static void still(Page page) {
     ((DefaultCaret) page.getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
-  }
-
-  private void showAgain() {
-    if (session != null) {
-      show(session);
-    }
   }
 
   @Override
@@ -141,7 +135,7 @@ final class CompareView implements View {
     file = now.file();
     pin.setEnabled(canPin());
     Ranked ranked = cards.show(now).orElse(null);
-    if (ranked == null || !cards.inSight()) {
+    if (ranked == null) {
       return;
     }
     if (ranked != asked || !pinned.equals(askedOf)) {

@@ -10,8 +10,6 @@ import java.awt.RenderingHints;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Line2D;
 import java.util.Optional;
-import javax.accessibility.AccessibleContext;
-import javax.swing.JComponent;
 import javax.swing.ToolTipManager;
 import javax.swing.UIManager;
 import javax.swing.plaf.basic.BasicGraphicsUtils;
@@ -23,7 +21,7 @@ import plyworth.workbench.host.Digits;
  * A structure drawn to scale beside today's, outside up. Every layer has its label at the end of a
  * leader line; no layer is drawn thinner than a hairline, and none thicker than it is.
  */
-final class CrossSection extends JComponent {
+final class CrossSection extends Drawing {
 
   private static final long serialVersionUID = 1L;
   private static final int BODY = 100;
@@ -41,17 +39,6 @@ final class CrossSection extends JComponent {
     setPreferredSize(new Dimension(360, 220));
     getAccessibleContext().setAccessibleName(Words.of("section.name"));
     ToolTipManager.sharedInstance().registerComponent(this);
-  }
-
-  @Override
-  public AccessibleContext getAccessibleContext() {
-    if (accessibleContext == null) {
-      accessibleContext =
-          new AccessibleJComponent() {
-            private static final long serialVersionUID = 1L;
-          };
-    }
-    return accessibleContext;
   }
 
   /** Draws a structure; beside it the baseline, unless it is the same. */

@@ -26,11 +26,10 @@ final class ReviewView implements View {
   private static final int KINDS = 2;
 
   private final JPanel content = new JPanel(new BorderLayout());
-  private final ViewCards cards = new ViewCards("review-view", content, this::showAgain);
+  private final ViewCards cards = new ViewCards("review-view", content, this);
   private final Page page = new Page("review", Words.of("review.name"));
   private final Background work = new Background();
   private final Supplier<Optional<Acceptability>> drawn;
-  private Session session;
   private Ranked asked;
   private Review shown;
   private Optional<Acceptability> told = Optional.empty();
@@ -51,12 +50,6 @@ final class ReviewView implements View {
     content.add(new JScrollPane(page), BorderLayout.CENTER);
   }
 
-  private void showAgain() {
-    if (session != null) {
-      show(session);
-    }
-  }
-
   @Override
   public JComponent component() {
     return cards.component();
@@ -69,9 +62,8 @@ final class ReviewView implements View {
 
   @Override
   public void show(Session now) {
-    session = now;
     Ranked ranked = cards.show(now).orElse(null);
-    if (ranked == null || !cards.inSight()) {
+    if (ranked == null) {
       return;
     }
     if (ranked != asked) {

@@ -22,7 +22,7 @@ final class RobustnessView implements View {
 
   private final StackPanel sections = new StackPanel();
   private final JScrollPane scroll = new JScrollPane(sections);
-  private final ViewCards cards = new ViewCards("robustness-view", scroll, this::showAgain);
+  private final ViewCards cards = new ViewCards("robustness-view", scroll, this);
   private final Background work = new Background();
   private final JTextArea leader = StackPanel.words("", Font.PLAIN);
   private final StripCanvas strips = new StripCanvas();
@@ -99,7 +99,7 @@ final class RobustnessView implements View {
   public void show(Session now) {
     session = now;
     Ranked ranked = cards.show(now).orElse(null);
-    if (ranked == null || !cards.inSight()) {
+    if (ranked == null) {
       return;
     }
     if (ranked != asked) {

@@ -9,8 +9,6 @@ import java.awt.RenderingHints;
 import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.stream.Collectors;
-import javax.accessibility.AccessibleContext;
-import javax.swing.JComponent;
 import javax.swing.ToolTipManager;
 import javax.swing.UIManager;
 import javax.swing.plaf.basic.BasicGraphicsUtils;
@@ -18,7 +16,7 @@ import plyworth.shared.material.MaterialLibrary;
 import plyworth.workbench.host.Digits;
 
 /** Structures drawn side by side to one scale, outside up, each with its name above. */
-final class SectionRow extends JComponent {
+final class SectionRow extends Drawing {
 
   private static final long serialVersionUID = 1L;
   private static final int BODY = 84;
@@ -33,17 +31,6 @@ final class SectionRow extends JComponent {
     setFocusable(true);
     getAccessibleContext().setAccessibleName(Words.of("compare.sections"));
     ToolTipManager.sharedInstance().registerComponent(this);
-  }
-
-  @Override
-  public AccessibleContext getAccessibleContext() {
-    if (accessibleContext == null) {
-      accessibleContext =
-          new AccessibleJComponent() {
-            private static final long serialVersionUID = 1L;
-          };
-    }
-    return accessibleContext;
   }
 
   void show(Comparison comparison) {

@@ -9,8 +9,6 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Rectangle2D;
 import java.util.function.LongConsumer;
-import javax.accessibility.AccessibleContext;
-import javax.swing.JComponent;
 import javax.swing.ToolTipManager;
 import plyworth.workbench.chart.StabilityDrawing;
 
@@ -18,7 +16,7 @@ import plyworth.workbench.chart.StabilityDrawing;
  * Where the strips of a {@link Stability} are drawn. Up and down mark a row; left and right select
  * who leads below and above, as a click beside the strip does.
  */
-final class StripCanvas extends JComponent {
+final class StripCanvas extends Drawing {
 
   private static final long serialVersionUID = 1L;
   private static final int NARROW = 200;
@@ -39,17 +37,6 @@ final class StripCanvas extends JComponent {
     Keys.bind(this, "UP", () -> mark(marked - 1));
     Keys.bind(this, "LEFT", () -> choose(false));
     Keys.bind(this, "RIGHT", () -> choose(true));
-  }
-
-  @Override
-  public AccessibleContext getAccessibleContext() {
-    if (accessibleContext == null) {
-      accessibleContext =
-          new AccessibleJComponent() {
-            private static final long serialVersionUID = 1L;
-          };
-    }
-    return accessibleContext;
   }
 
   /** Told the path number of the candidate that was chosen at the end of a strip. */

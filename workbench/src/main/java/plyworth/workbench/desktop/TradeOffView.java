@@ -38,7 +38,7 @@ final class TradeOffView implements View {
   private final JComboBox<String> marks = new JComboBox<>();
   private final JComboBox<String> front = new JComboBox<>();
   private final JPanel content = new JPanel(new BorderLayout());
-  private final ViewCards cards = new ViewCards("tradeoff-view", content, this::showAgain);
+  private final ViewCards cards = new ViewCards("tradeoff-view", content, this);
   private List<String> offered = List.of();
   private boolean filling;
   private Session session;
@@ -81,12 +81,6 @@ final class TradeOffView implements View {
     choices.add(pair);
   }
 
-  private void showAgain() {
-    if (session != null) {
-      show(session);
-    }
-  }
-
   @Override
   public JComponent component() {
     return cards.component();
@@ -102,7 +96,7 @@ final class TradeOffView implements View {
   public void show(Session now) {
     session = now;
     Ranked ranked = cards.show(now).orElse(null);
-    if (ranked == null || !cards.inSight()) {
+    if (ranked == null) {
       return;
     }
     fill(ranked);

@@ -17,13 +17,14 @@ final class ViewCards {
   private final CardLayout cards = new CardLayout();
   private final JPanel panel = new JPanel(cards);
   private final JLabel empty = new JLabel("", SwingConstants.CENTER);
+  private Session last;
 
   /**
    * The cards of a view.
    *
-   * @param seen told when the view comes into sight
+   * @param view shows the session again when it comes into sight
    */
-  ViewCards(String name, JComponent content, Runnable seen) {
+  ViewCards(String name, JComponent content, View view) {
     panel.setName(name);
     empty.setName(name + "-empty");
     empty.setBorder(BorderFactory.createEmptyBorder(20, 20, 20, 20));
@@ -34,28 +35,25 @@ final class ViewCards {
     panel.addHierarchyListener(
         event -> {
           boolean turned = (event.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0;
-          if (turned && inSight()) {
-            seen.run();
+          if (turned && last != null && panel.isShowing()) {
+            view.show(last);
           }
         });
-  }
-
-  boolean inSight() {
-    return panel.isShowing();
   }
 
   JComponent component() {
     return panel;
   }
 
-  /** The ranking with something in it; where there is none, says why. */
+  /** The ranking with something in it, while in sight; where there is none, says why. */
   Optional<Ranked> show(Session session) {
+    last = session;
     Optional<Ranked> ranked = session.ranked().filter(r -> !r.best().isEmpty());
     if (ranked.isEmpty()) {
       empty.setText(nothing(session));
     }
     cards.show(panel, ranked.isPresent() ? "content" : "empty");
-    return ranked;
+    return ranked.filter(r -> panel.isShowing());
   }
 
   private static String nothing(Session session) {

@@ -7,7 +7,6 @@ import java.util.function.LongFunction;
 import java.util.stream.LongStream;
 import plyworth.shared.study.Limit;
 import plyworth.workbench.engine.table.CandidateTable;
-import plyworth.workbench.engine.table.Chunk;
 
 /**
  * Ranks one table again and again. Groups are kept while the limits stay, the values of a criterion
@@ -141,21 +140,9 @@ public final class Ranker implements ExactRanker {
                 entry -> {
                   Valuation exactly = refined.get(entry.path());
                   return new RankedCandidate(
-                      entry.path(), exactly == null ? valuation(model, entry.path()) : exactly);
+                      entry.path(), exactly == null ? model.value(table, entry.path()) : exactly);
                 })
             .toList();
     return Ranking.counted(model, candidates, new RankCounter(table, groups, bounds, model));
-  }
-
-  private Valuation valuation(ValueModel model, long path) {
-    Chunk chunk = table.chunkOf(path);
-    int row = CandidateTable.rowOf(path);
-    double[] low = new double[chunk.criteria()];
-    double[] high = new double[chunk.criteria()];
-    for (int c = 0; c < low.length; c++) {
-      low[c] = chunk.has(c) ? chunk.low(c)[row] : Double.NaN;
-      high[c] = chunk.has(c) ? chunk.high(c)[row] : Double.NaN;
-    }
-    return model.value(low, high);
   }
 }

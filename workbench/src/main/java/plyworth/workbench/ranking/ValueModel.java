@@ -10,6 +10,8 @@ import plyworth.shared.scoring.ValueFunction;
 import plyworth.shared.study.Limit;
 import plyworth.shared.study.Study;
 import plyworth.shared.study.Weighting;
+import plyworth.workbench.engine.table.CandidateTable;
+import plyworth.workbench.engine.table.Chunk;
 import plyworth.workbench.host.BoundCriterion;
 
 /**
@@ -124,6 +126,19 @@ public record ValueModel(
       }
     }
     return group;
+  }
+
+  /** What the figures of a candidate are worth by its row in a table. */
+  public Valuation value(CandidateTable table, long path) {
+    Chunk chunk = table.chunkOf(path);
+    int row = CandidateTable.rowOf(path);
+    double[] low = new double[chunk.criteria()];
+    double[] high = new double[chunk.criteria()];
+    for (int c = 0; c < low.length; c++) {
+      low[c] = chunk.has(c) ? chunk.low(c)[row] : Double.NaN;
+      high[c] = chunk.has(c) ? chunk.high(c)[row] : Double.NaN;
+    }
+    return value(low, high);
   }
 
   /** What figures are worth; see the other. */

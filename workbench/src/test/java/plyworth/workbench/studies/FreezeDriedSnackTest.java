@@ -69,7 +69,7 @@ class FreezeDriedSnackTest {
             brief.machine(),
             brief.market(),
             brief.order());
-    ScoredStructure baseline = new Desk(Altered.brief(DESK.study(), withoutFlush)).baseline();
+    ScoredStructure baseline = new Desk(DESK.study().with(withoutFlush)).baseline();
     assertThat(baseline.blocks()).contains("barrier/does-not-keep");
     assertThat(baseline.days()).isZero();
   }

@@ -52,7 +52,7 @@ class JoinAndPrintTest {
 
   @Test
   void withoutAbatementWaterBasedFlexoOnPaperEmitsFarLessSolventThanSolventGravure() {
-    Desk open = new Desk(Altered.setting(SUGAR.study(), "print-method", "abatement", 0));
+    Desk open = new Desk(SUGAR.study().with("print-method", "abatement", 0));
     String inside = PAPER + "ldpe 20 um @extrusion-coating";
     double water =
         open.score("ink-wb 1.4 g/m2 @flexo-water 45 % / " + inside)

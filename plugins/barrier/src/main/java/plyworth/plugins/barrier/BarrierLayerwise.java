@@ -10,6 +10,7 @@ import static plyworth.plugins.barrier.BarrierCriteria.WVTR_ID;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import plyworth.shared.scoring.Block;
 import plyworth.shared.scoring.BoundsBlock;
 import plyworth.shared.scoring.Layerwise;
@@ -20,13 +21,11 @@ import plyworth.shared.structure.Layer;
 final class BarrierLayerwise implements Layerwise {
 
   private final BarrierModel model;
-  private final PackState pack;
   private final List<StateGroup> groups;
   private final int[] starts;
 
-  private BarrierLayerwise(BarrierModel model, PackState pack, List<StateGroup> groups) {
+  private BarrierLayerwise(BarrierModel model, List<StateGroup> groups) {
     this.model = model;
-    this.pack = pack;
     this.groups = List.copyOf(groups);
     this.starts = new int[groups.size()];
     for (int g = 1; g < starts.length; g++) {
@@ -36,35 +35,30 @@ final class BarrierLayerwise implements Layerwise {
 
   /** The form for all criteria. */
   static BarrierLayerwise of(BarrierModel model) {
-    PackState pack = new PackState(model);
-    return new BarrierLayerwise(
-        model,
-        pack,
-        List.of(
-            pack,
-            new FlatState(model),
-            new LightState(model),
-            new LaboratoryState(model),
-            new SealState(model)));
+    return of(model, criterion -> true);
   }
 
   @Override
   public Layerwise only(Set<String> criteria) {
-    List<StateGroup> wanted = new ArrayList<>();
-    wanted.add(pack);
-    if (criteria.contains(OTR_ID) || criteria.contains(WVTR_ID)) {
-      wanted.add(new FlatState(model));
+    return of(model, criteria::contains);
+  }
+
+  private static BarrierLayerwise of(BarrierModel model, Predicate<String> wanted) {
+    List<StateGroup> groups = new ArrayList<>();
+    groups.add(new PackState(model));
+    if (wanted.test(OTR_ID) || wanted.test(WVTR_ID)) {
+      groups.add(new FlatState(model));
     }
-    if (criteria.contains(LIGHT_ID)) {
-      wanted.add(new LightState(model));
+    if (wanted.test(LIGHT_ID)) {
+      groups.add(new LightState(model));
     }
-    if (criteria.contains(PACK_OTR_ID) || criteria.contains(PACK_WVTR_ID)) {
-      wanted.add(new LaboratoryState(model));
+    if (wanted.test(PACK_OTR_ID) || wanted.test(PACK_WVTR_ID)) {
+      groups.add(new LaboratoryState(model));
     }
-    if (criteria.contains(LEAK_RISK_ID)) {
-      wanted.add(new SealState(model));
+    if (wanted.test(LEAK_RISK_ID)) {
+      groups.add(new SealState(model));
     }
-    return new BarrierLayerwise(model, pack, wanted);
+    return new BarrierLayerwise(model, groups);
   }
 
   @Override

@@ -48,9 +48,4 @@ record Verdict(double keepsUpTo, double failsFrom) {
   boolean keeps(double conductance) {
     return conductance <= keepsUpTo;
   }
-
-  /** Whether a pack that conducts as much, or more, fails. */
-  boolean fails(double conductance) {
-    return conductance > failsFrom;
-  }
 }

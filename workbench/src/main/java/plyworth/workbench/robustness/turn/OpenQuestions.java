@@ -95,19 +95,20 @@ public record OpenQuestions(
     List<Structure> rivals = best.subList(1, best.size());
     Prepared prepared = ranked.scored().compiled().prepared();
     World world = World.of(ranked.study(), ranked.ranking().model());
+    MaterialLibrary materials = ranked.study().materialsAtHand();
     Map<String, Question> gravest = new LinkedHashMap<>();
     AtomicInteger tried = new AtomicInteger();
     boolean complete = true;
     for (Structure rival : rivals) {
       Duel duel = new Duel(prepared.catalog(), leader, rival);
       double lead = duel.in(world).lead();
-      List<Input> inputs = uncertain(Inputs.of(duel, world), ranked.study().materialsAtHand());
+      List<Input> inputs = uncertain(Inputs.of(duel, world), materials);
       List<Question> asked =
           inputs.parallelStream()
               .filter(input -> !progress.cancelled())
               .map(
                   input -> {
-                    Question question = question(duel, world, input, lead);
+                    Question question = question(duel, world, input, lead, materials);
                     progress.scored(tried.incrementAndGet(), (long) inputs.size() * rivals.size());
                     return question;
                   })
@@ -147,12 +148,12 @@ public record OpenQuestions(
     return input.name().substring(0, Math.max(0, input.name().indexOf('/')));
   }
 
-  private static Question question(Duel duel, World world, Input input, double lead) {
+  private static Question question(
+      Duel duel, World world, Input input, double lead, MaterialLibrary materials) {
     double low = orLead(duel.in(input.in(world, input.low())).lead(), lead);
     double high = orLead(duel.in(input.in(world, input.high())).lead(), lead);
     String id = input.name().substring(input.name().indexOf('/') + 1);
-    Property property =
-        world.study().materialsAtHand().require(owner(input)).property(id).orElseThrow();
+    Property property = materials.require(owner(input)).property(id).orElseThrow();
     return new Question(owner(input), property, duel.other(), lead, Math.min(low, high));
   }
 
