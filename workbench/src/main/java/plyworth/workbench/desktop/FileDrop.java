@@ -47,9 +47,8 @@ final class FileDrop extends TransferHandler {
           (List<?>) support.getTransferable().getTransferData(DataFlavor.javaFileListFlavor);
       boolean one = files.size() == 1 && files.get(0) instanceof File;
       if (one
-          && SwingUtilities.getWindowAncestor(support.getComponent())
-              instanceof WorkbenchFrame frame) {
-        SwingUtilities.invokeLater(() -> frame.openAfterAsking(((File) files.get(0)).toPath()));
+          && SwingUtilities.getWindowAncestor(support.getComponent()) instanceof FileTaker taker) {
+        SwingUtilities.invokeLater(() -> taker.openAfterAsking(((File) files.get(0)).toPath()));
         return true;
       }
       return false;

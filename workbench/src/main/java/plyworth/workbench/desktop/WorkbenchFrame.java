@@ -20,7 +20,7 @@ import plyworth.shared.study.Decision;
 import plyworth.shared.study.Remark;
 
 /** The window on one study: its frame and title, and a {@link Workspace} inside. */
-final class WorkbenchFrame extends JFrame {
+final class WorkbenchFrame extends JFrame implements FileTaker {
 
   private static final long serialVersionUID = 1L;
   private static final int LEAST_SHOWN = 120;
@@ -184,8 +184,8 @@ final class WorkbenchFrame extends JFrame {
     dialogs.open(path);
   }
 
-  /** Opens another study in place of the one on screen, unless that would lose something. */
-  void openAfterAsking(Path path) {
+  @Override
+  public void openAfterAsking(Path path) {
     dialogs.leaving(() -> open(path));
   }
 
