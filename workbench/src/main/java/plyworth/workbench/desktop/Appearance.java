@@ -5,6 +5,7 @@ import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
 import com.formdev.flatlaf.fonts.inter.FlatInterFont;
 import java.awt.Color;
+import java.util.HashMap;
 import java.util.Map;
 import javax.swing.UIManager;
 import plyworth.workbench.chart.ChartTheme;
@@ -54,7 +55,9 @@ enum Appearance {
   void apply() {
     FlatInterFont.installLazy();
     FlatLaf.setPreferredFontFamily(FlatInterFont.FAMILY);
-    FlatLaf.setGlobalExtraDefaults(colours);
+    Map<String, String> defaults = new HashMap<>(colours);
+    defaults.put("defaultFont", TextSize.inForce().font());
+    FlatLaf.setGlobalExtraDefaults(defaults);
     UIManager.put("Component.focusWidth", 2);
     UIManager.put("ScrollBar.showButtons", false);
     UIManager.put("SplitPane.dividerSize", 8);

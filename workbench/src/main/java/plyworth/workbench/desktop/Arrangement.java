@@ -9,4 +9,10 @@ package plyworth.workbench.desktop;
  * @param middle width of the middle, pixels
  * @param candidateDivider height of the cross-section, pixels
  */
-record Arrangement(int view, int candidateTab, int side, int middle, int candidateDivider) {}
+record Arrangement(int view, int candidateTab, int side, int middle, int candidateDivider) {
+
+  /** The same on another view. */
+  Arrangement on(int other) {
+    return new Arrangement(other, candidateTab, side, middle, candidateDivider);
+  }
+}

@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.util.Locale;
@@ -48,8 +49,8 @@ final class CandidateView implements View {
     split.setResizeWeight(0.35);
     split.setBorder(BorderFactory.createEmptyBorder());
     panel.add(split, BorderLayout.CENTER);
-    panel.setMinimumSize(new Dimension(320, 300));
-    panel.setPreferredSize(new Dimension(640, 700));
+    panel.setMinimumSize(UIScale.scale(new Dimension(320, 300)));
+    panel.setPreferredSize(UIScale.scale(new Dimension(640, 700)));
   }
 
   @Override

@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.List;
@@ -125,7 +126,8 @@ final class ChancesPart {
   /** Draws again, in the colours of the look and feel. */
   void redraw() {
     if (!listed.isEmpty()) {
-      chart.setPreferredSize(new Dimension(200, FRAME_HEIGHT + BAR_HEIGHT * listed.size()));
+      chart.setPreferredSize(
+          UIScale.scale(new Dimension(200, FRAME_HEIGHT + BAR_HEIGHT * listed.size())));
       chart.setChart(ShareChart.of(bars(), Appearance.chartTheme(), selected()));
       panel.revalidate();
     }

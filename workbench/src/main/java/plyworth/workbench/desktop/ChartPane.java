@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Dimension;
@@ -90,7 +91,7 @@ final class ChartPane {
     filling = true;
     shown = figures;
     table.setModel(new ChartRows(figures));
-    Columns.fit(table, WIDEST);
+    Columns.fit(table, UIScale.scale(WIDEST));
     say(said);
     filling = false;
   }

@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Dimension;
@@ -51,7 +52,7 @@ final class ChartView implements View {
     chart.whenStruck("END", () -> step(BARS + 1));
     JScrollPane scroll = new JScrollPane(chart);
     scroll.setBorder(BorderFactory.createEmptyBorder());
-    scroll.getVerticalScrollBar().setUnitIncrement(ROW_HEIGHT);
+    scroll.getVerticalScrollBar().setUnitIncrement(UIScale.scale(ROW_HEIGHT));
     empty.setName("chart-empty");
     JPanel without = new JPanel(new BorderLayout());
     without.add(empty, BorderLayout.CENTER);
@@ -153,7 +154,8 @@ final class ChartView implements View {
   void redraw() {
     if (shown != null) {
       chart.setChart(RankingChart.of(bars, Appearance.chartTheme(), marked));
-      chart.setPreferredSize(new Dimension(420, FRAME_HEIGHT + ROW_HEIGHT * bars.bars().size()));
+      chart.setPreferredSize(
+          UIScale.scale(new Dimension(420, FRAME_HEIGHT + ROW_HEIGHT * bars.bars().size())));
       chart.revalidate();
     }
     chart.drawFocus(chart.isFocusOwner());

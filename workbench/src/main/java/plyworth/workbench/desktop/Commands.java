@@ -39,6 +39,7 @@ final class Commands {
   private final Command all;
   private final Command find;
   private final Map<Appearance, Command> appearances = new EnumMap<>(Appearance.class);
+  private final Map<TextSize, Command> sizes = new EnumMap<>(TextSize.class);
   private final Map<Language, Command> languages = new EnumMap<>(Language.class);
   private final List<Command> places;
   private final RecentMenu recent;
@@ -69,6 +70,10 @@ final class Commands {
     for (Appearance appearance : Appearance.values()) {
       String key = "appearance." + Choice.plain(appearance);
       appearances.put(appearance, Command.of(key, null, () -> frame.dress(appearance)));
+    }
+    for (TextSize size : TextSize.values()) {
+      String key = "text-size." + Choice.plain(size);
+      sizes.put(size, Command.of(key, null, () -> frame.size(size)));
     }
     recent = new RecentMenu(frame);
     for (Language language : Language.values()) {
@@ -115,6 +120,8 @@ final class Commands {
     why.setEnabled(session.ranked().isPresent());
     eachKind.putValue(Action.SELECTED_KEY, session.eachKind());
     all.putValue(Action.SELECTED_KEY, !session.eachKind());
+    sizes.forEach(
+        (size, command) -> command.putValue(Action.SELECTED_KEY, size == TextSize.inForce()));
     languages.forEach(
         (language, command) ->
             command.putValue(Action.SELECTED_KEY, language == Language.inForce()));
@@ -126,17 +133,25 @@ final class Commands {
         (each, command) -> command.putValue(Action.SELECTED_KEY, each == appearance));
   }
 
-  /** A menu: commands that follow each other, then those of which one at a time holds. */
-  private record Group(String key, List<Command> commands, List<Command> oneOf) {}
+  /** A menu: commands that follow each other, then sets of which one at a time holds. */
+  private record Group(String key, List<Command> commands, List<List<Command>> oneOf) {
+
+    Group(String key, Command... commands) {
+      this(key, List.of(commands), List.of());
+    }
+  }
 
   private List<Group> groups() {
     return List.of(
-        new Group("menu.file", List.of(open, save, saveAs, quit), List.of()),
-        new Group("menu.edit", List.of(undo, redo, find), List.of()),
-        new Group("menu.ranking", List.of(stop, again, why, pin), List.of(eachKind, all)),
-        new Group("menu.decision", List.of(decide, withdraw, remark), List.of()),
-        new Group("menu.view", places, List.copyOf(appearances.values())),
-        new Group("menu.language", List.of(), List.copyOf(languages.values())));
+        new Group("menu.file", open, save, saveAs, quit),
+        new Group("menu.edit", undo, redo, find),
+        new Group("menu.ranking", List.of(stop, again, why, pin), List.of(List.of(eachKind, all))),
+        new Group("menu.decision", decide, withdraw, remark),
+        new Group(
+            "menu.view",
+            places,
+            List.of(List.copyOf(appearances.values()), List.copyOf(sizes.values()))),
+        new Group("menu.language", List.of(), List.of(List.copyOf(languages.values()))));
   }
 
   /** Every command by the name of its menu, in the order of the menus. */
@@ -144,7 +159,7 @@ final class Commands {
     Map<String, List<Command>> found = new LinkedHashMap<>();
     for (Group group : groups()) {
       List<Command> commands = new ArrayList<>(group.commands());
-      commands.addAll(group.oneOf());
+      group.oneOf().forEach(commands::addAll);
       found.put(Marked.of(group.key()).bare(), commands);
     }
     return found;
@@ -163,16 +178,20 @@ final class Commands {
     menu.setName(group.key());
     menu.setMnemonic(marked.key());
     group.commands().forEach(command -> menu.add(command.menuItem()));
-    if (menu.getItemCount() > 0 && !group.oneOf().isEmpty()) {
+    group.oneOf().forEach(set -> addOneOf(set, menu));
+    return menu;
+  }
+
+  private static void addOneOf(List<Command> set, JMenu menu) {
+    if (menu.getItemCount() > 0) {
       menu.addSeparator();
     }
     ButtonGroup one = new ButtonGroup();
-    for (Command command : group.oneOf()) {
+    for (Command command : set) {
       JRadioButtonMenuItem item = command.named(new JRadioButtonMenuItem(command), "menu:");
       one.add(item);
       menu.add(item);
     }
-    return menu;
   }
 
   JToolBar toolBar() {

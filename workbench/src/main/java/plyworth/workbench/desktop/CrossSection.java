@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BasicStroke;
 import java.awt.Dimension;
 import java.awt.Font;
@@ -35,8 +36,8 @@ final class CrossSection extends Drawing {
   CrossSection() {
     setName("cross-section");
     setOpaque(false);
-    setMinimumSize(new Dimension(240, 120));
-    setPreferredSize(new Dimension(360, 220));
+    setMinimumSize(UIScale.scale(new Dimension(240, 120)));
+    setPreferredSize(UIScale.scale(new Dimension(360, 220)));
     getAccessibleContext().setAccessibleName(Words.of("section.name"));
     ToolTipManager.sharedInstance().registerComponent(this);
   }

@@ -23,6 +23,7 @@ public final class Desktop {
   /** Builds and shows the window; on the event thread. */
   static WorkbenchFrame show(Path study, PluginCatalog catalog, Remembered remembered) {
     remembered.language().speak();
+    remembered.textSize().take();
     remembered.appearance().apply();
     WorkbenchFrame frame =
         new WorkbenchFrame(new Session(catalog, remembered.unsaved()), remembered);

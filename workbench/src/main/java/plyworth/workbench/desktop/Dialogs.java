@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
 import java.awt.Font;
 import java.nio.file.Files;
@@ -109,8 +110,9 @@ final class Dialogs {
   private static JTextArea words(String text) {
     JTextArea words = StackPanel.words(text, Font.PLAIN);
     words.setName("dialog-text");
-    words.setSize(WIDTH, Short.MAX_VALUE);
-    words.setPreferredSize(new Dimension(WIDTH, words.getPreferredSize().height));
+    int width = UIScale.scale(WIDTH);
+    words.setSize(width, Short.MAX_VALUE);
+    words.setPreferredSize(new Dimension(width, words.getPreferredSize().height));
     return words;
   }
 

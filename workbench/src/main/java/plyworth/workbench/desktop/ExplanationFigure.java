@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Dimension;
@@ -34,7 +35,7 @@ final class ExplanationFigure {
 
   private ExplanationFigure(String title, int height) {
     canvas = new ChartCanvas("explanation-chart", title, Words.of("explanation.chart.description"));
-    canvas.setPreferredSize(new Dimension(NARROW, height));
+    canvas.setPreferredSize(UIScale.scale(new Dimension(NARROW, height)));
     pane = new ChartPane("explanation-chart", canvas, new ChartExport(canvas, canvas::getChart));
   }
 

@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
 import java.awt.event.MouseWheelListener;
 import java.util.List;
@@ -35,7 +36,7 @@ final class ExplanationTable {
         .getAccessibleContext()
         .setAccessibleName(
             Sentences.of(plugin.plugin(), data.title(), Language.inForce().locale()));
-    Columns.fit(table, WIDEST);
+    Columns.fit(table, UIScale.scale(WIDEST));
     int width = 0;
     for (int c = 0; c < table.getColumnCount(); c++) {
       TableColumn column = table.getColumnModel().getColumn(c);

@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Font;
@@ -62,8 +63,8 @@ final class FiguresPanel {
     table.setModel(new FigureRows(detail));
     Columns.fit(table);
     TableColumn name = table.getColumnModel().getColumn(0);
-    name.setMinWidth(NARROWEST);
-    name.setPreferredWidth(NARROWEST);
+    name.setMinWidth(UIScale.scale(NARROWEST));
+    name.setPreferredWidth(UIScale.scale(NARROWEST));
     for (int c = 1; c < table.getColumnCount(); c++) {
       TableColumn column = table.getColumnModel().getColumn(c);
       column.setMinWidth(column.getPreferredWidth());

@@ -27,6 +27,7 @@ final class Remembered {
 
   private static final String LANGUAGE = "language";
   private static final String APPEARANCE = "appearance";
+  private static final String TEXT_SIZE = "text-size";
 
   private static final String RECENT = "recent.";
   private static final String BOUNDS = "bounds";
@@ -69,6 +70,14 @@ final class Remembered {
 
   void appearance(Appearance appearance) {
     say(APPEARANCE, Choice.plain(appearance));
+  }
+
+  TextSize textSize() {
+    return choice(TEXT_SIZE, TextSize.values()).orElse(TextSize.NORMAL);
+  }
+
+  void textSize(TextSize size) {
+    say(TEXT_SIZE, Choice.plain(size));
   }
 
   /** The files opened last, the last first. */

@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.FontMetrics;
@@ -81,7 +82,7 @@ final class SectionRow extends Drawing {
 
   @Override
   public Dimension getPreferredSize() {
-    return new Dimension(400, (linesBelow() + 3) * line() + 160);
+    return new Dimension(400, (linesBelow() + 3) * line() + UIScale.scale(160));
   }
 
   @Override

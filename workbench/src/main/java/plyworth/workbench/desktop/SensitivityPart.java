@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
 import java.util.List;
 import java.util.OptionalInt;
@@ -126,7 +127,7 @@ final class SensitivityPart {
     if (shown != null) {
       ShareBars bars = new Influences(ranked, shown).bars();
       int height = FRAME_HEIGHT + BAR_HEIGHT * Math.max(1, bars.bars().size());
-      chart.setPreferredSize(new Dimension(NARROW, height));
+      chart.setPreferredSize(UIScale.scale(new Dimension(NARROW, height)));
       chart.setChart(ShareChart.of(bars, Appearance.chartTheme(), OptionalInt.empty()));
       panel.revalidate();
     }

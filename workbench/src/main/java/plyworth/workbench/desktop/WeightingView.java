@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.Font;
@@ -65,8 +66,8 @@ final class WeightingView implements View {
     panel.add(head, BorderLayout.NORTH);
     panel.add(scroll, BorderLayout.CENTER);
     panel.add(limits, BorderLayout.SOUTH);
-    panel.setMinimumSize(new Dimension(230, 200));
-    panel.setPreferredSize(new Dimension(250, 600));
+    panel.setMinimumSize(UIScale.scale(new Dimension(230, 200)));
+    panel.setPreferredSize(UIScale.scale(new Dimension(250, 600)));
   }
 
   @Override

@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
@@ -39,8 +40,8 @@ final class WorkbenchFrame extends JFrame implements FileTaker {
     this.remembered = remembered;
     dialogs = new Dialogs(this, session);
     Dimension screen = Toolkit.getDefaultToolkit().getScreenSize();
-    setSize(
-        Math.min(LARGEST.width, screen.width - 20), Math.min(LARGEST.height, screen.height - 40));
+    Dimension wished = UIScale.scale(LARGEST);
+    setSize(Math.min(wished.width, screen.width - 20), Math.min(wished.height, screen.height - 40));
     setName("workbench");
     setIconImages(Emblem.images());
     setLocationByPlatform(true);
@@ -119,14 +120,30 @@ final class WorkbenchFrame extends JFrame implements FileTaker {
     remembered.language(language);
     language.speak();
     Arrangement arranged = workspace.arrangement();
+    furnish();
+    workspace.arrange(arranged);
+    showSession();
+  }
+
+  /** Makes everything in the window larger or smaller at once. */
+  void size(TextSize size) {
+    remembered.textSize(size);
+    size.take();
+    remembered.appearance().apply();
+    int view = workspace.arrangement().view();
+    furnish();
+    workspace.arrange(workspace.usual(getWidth()).on(view));
+    showSession();
+  }
+
+  /** Builds everything inside anew, with what is pinned, and puts the keyboard into it. */
+  private void furnish() {
     List<Structure> pinned = workspace.pinned();
     inquiry.dispose();
     build();
     workspace.pin(pinned);
     revalidate();
-    workspace.arrange(arranged);
     workspace.redraw(remembered.appearance());
-    showSession();
     Component first = getFocusTraversalPolicy().getDefaultComponent(this);
     if (first != null) {
       first.requestFocusInWindow();

@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.Insets;
@@ -22,6 +23,7 @@ import plyworth.shared.structure.Structure;
 final class Workspace {
 
   private static final int SPACE_FOR_DIVIDERS = 16;
+  private static final int SECTION_HEIGHT = 290;
 
   /** Narrow enough for all views to stand in one row. */
   private static final Insets TAB_INSETS = new Insets(4, 8, 4, 8);
@@ -74,7 +76,7 @@ final class Workspace {
     middle.addTab(Words.of("view.positions"), positions.component());
     middle.addTab(Words.of("view.brief"), brief.component());
     decision.addTo(middle);
-    middle.setMinimumSize(new Dimension(300, 200));
+    middle.setMinimumSize(UIScale.scale(new Dimension(300, 200)));
     return middle;
   }
 
@@ -169,6 +171,7 @@ final class Workspace {
   Arrangement usual(int width) {
     int side = weighting.component().getPreferredSize().width;
     int rest = candidate.component().getPreferredSize().width;
-    return new Arrangement(0, 0, side, width - side - rest - SPACE_FOR_DIVIDERS, 290);
+    return new Arrangement(
+        0, 0, side, width - side - rest - SPACE_FOR_DIVIDERS, UIScale.scale(SECTION_HEIGHT));
   }
 }

@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
@@ -66,7 +67,7 @@ final class WrittenDialog {
     dialog.add(body, BorderLayout.CENTER);
     dialog.add(buttons(key, taken), BorderLayout.SOUTH);
     dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
-    dialog.setSize(SIZE);
+    dialog.setSize(UIScale.scale(SIZE));
     dialog.setLocationRelativeTo(owner);
   }
 

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assumptions.assumeFalse;
 import java.awt.GraphicsEnvironment;
 import java.nio.file.Path;
 import java.util.function.Function;
-import javax.swing.JMenuItem;
 import javax.swing.JTabbedPane;
 import javax.swing.JTable;
 import org.junit.jupiter.api.AfterEach;
@@ -37,19 +36,7 @@ class LanguageWindowTest {
   }
 
   private static void choose(OpenWindow window, Language language) {
-    Screen.on(
-        () -> {
-          String name = "menu:language." + language.name().toLowerCase(java.util.Locale.ROOT);
-          Screen.all(window.frame.getJMenuBar()).stream()
-              .filter(javax.swing.JMenu.class::isInstance)
-              .flatMap(m -> Screen.all(((javax.swing.JMenu) m).getPopupMenu()).stream())
-              .filter(item -> name.equals(item.getName()))
-              .map(JMenuItem.class::cast)
-              .findFirst()
-              .orElseThrow()
-              .doClick(0);
-          return null;
-        });
+    window.choose("language." + language.name().toLowerCase(java.util.Locale.ROOT));
   }
 
   private static String menu(OpenWindow window, int at) {

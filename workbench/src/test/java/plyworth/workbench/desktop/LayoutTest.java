@@ -3,6 +3,7 @@ package plyworth.workbench.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Font;
@@ -21,6 +22,7 @@ import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.UIManager;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -68,9 +70,24 @@ class LayoutTest {
         .flatMap(l -> Stream.of(Appearance.values()).map(a -> Arguments.of(l, a)));
   }
 
+  static Stream<Arguments> sizes() {
+    return Stream.of(Language.values())
+        .flatMap(
+            l ->
+                Stream.concat(
+                    Stream.of(Appearance.values()).map(a -> Arguments.of(l, a, TextSize.NORMAL)),
+                    Stream.of(TextSize.LARGER, TextSize.DOUBLE)
+                        .map(s -> Arguments.of(l, Appearance.LIGHT, s))));
+  }
+
   private static void dress(Language language, Appearance appearance) {
     language.speak();
     appearance.apply();
+  }
+
+  @AfterEach
+  void normalAgain() {
+    TextSize.NORMAL.take();
   }
 
   private static boolean canSay(Language language) {
@@ -91,28 +108,30 @@ class LayoutTest {
   }
 
   @ParameterizedTest
-  @MethodSource("dresses")
-  void nothingIsCut(Language language, Appearance appearance) {
+  @MethodSource("sizes")
+  void nothingIsCut(Language language, Appearance appearance, TextSize text) {
     List<String> cut =
         Screen.on(
             () -> {
+              text.take();
               dress(language, appearance);
               assumeTrue(canSay(language), "no font here shows Chinese");
               List<String> found = new ArrayList<>();
-              views().forEach((view, size) -> found.addAll(cut(view, size, language, appearance)));
+              String dressed = String.join("-", "" + language, "" + appearance, "" + text);
+              views()
+                  .forEach((view, size) -> found.addAll(cut(view, UIScale.scale(size), dressed)));
               return found;
             });
     assertThat(cut).isEmpty();
   }
 
-  private static List<String> cut(
-      View view, Dimension size, Language language, Appearance appearance) {
+  private static List<String> cut(View view, Dimension size, String dressed) {
     view.show(session);
     JComponent panel = view.component();
     Painted.layOut(panel, size.width, size.height);
     String name = view.getClass().getSimpleName().replace("View", "").toLowerCase();
-    String dressed = "-" + language + "-" + appearance;
-    Screen.keep("layout-" + name + dressed.toLowerCase().replace('_', '-'), Painted.picture(panel));
+    Screen.keep(
+        "layout-" + name + "-" + dressed.toLowerCase().replace('_', '-'), Painted.picture(panel));
     List<String> found = new ArrayList<>(cuts(panel));
     if (view instanceof CandidateView candidate) {
       for (int tab = 1; tab < 3; tab++) {

@@ -13,6 +13,8 @@ import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JFileChooser;
 import javax.swing.JLabel;
+import javax.swing.JMenu;
+import javax.swing.JMenuItem;
 import javax.swing.JTable;
 import javax.swing.RepaintManager;
 import javax.swing.SwingUtilities;
@@ -201,6 +203,22 @@ final class OpenWindow implements AutoCloseable {
       }
     }
     return null;
+  }
+
+  /** Chooses something from the menus. */
+  void choose(String command) {
+    Screen.on(
+        () -> {
+          Screen.all(frame.getJMenuBar()).stream()
+              .filter(JMenu.class::isInstance)
+              .flatMap(m -> Screen.all(((JMenu) m).getPopupMenu()).stream())
+              .filter(item -> ("menu:" + command).equals(item.getName()))
+              .map(JMenuItem.class::cast)
+              .findFirst()
+              .orElseThrow()
+              .doClick(0);
+          return null;
+        });
   }
 
   void dress(Appearance appearance) {
