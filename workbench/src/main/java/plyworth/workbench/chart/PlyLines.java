@@ -58,7 +58,7 @@ final class PlyLines {
 
   /** Height of the lines that fit into {@code room}, at least one. */
   double height(double room) {
-    int fits = Math.max(1, (int) (room / lineHeight()));
+    double fits = Math.max(1, Math.floor(room / lineHeight()));
     return Math.min(lines.size(), fits) * lineHeight();
   }
 

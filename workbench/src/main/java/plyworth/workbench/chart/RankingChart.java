@@ -1,7 +1,10 @@
 package plyworth.workbench.chart;
 
 import java.awt.BasicStroke;
+import java.awt.FontMetrics;
+import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
 import java.util.Locale;
 import java.util.Optional;
 import org.jfree.chart.JFreeChart;
@@ -13,7 +16,9 @@ import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.PlotOrientation;
 import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.title.LegendTitle;
 import org.jfree.chart.title.TextTitle;
+import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.category.DefaultCategoryDataset;
@@ -22,6 +27,11 @@ import org.jfree.data.category.DefaultCategoryDataset;
 public final class RankingChart {
 
   private static final double ROOM_FOR_FIGURES = 1.16;
+  private static final int PADDING = 8;
+
+  /** Lines for title, note, legend and axis; a note or legend that breaks takes more. */
+  private static final int FRAME_LINES = 12;
+
   private static final BasicStroke FINE = new BasicStroke(0.6f);
   private static final BasicStroke DASHED =
       new BasicStroke(1.2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 1, new float[] {5, 3}, 0);
@@ -57,10 +67,25 @@ public final class RankingChart {
     JFreeChart chart = new JFreeChart(bars.title(), theme.bold(2), plot, false);
     chart.setBackgroundPaint(theme.background());
     chart.getTitle().setPaint(theme.text());
-    chart.setPadding(new RectangleInsets(8, 8, 8, 8));
+    chart.setPadding(new RectangleInsets(PADDING, PADDING, PADDING, PADDING));
     chart.addSubtitle(note(bars, theme));
-    chart.addLegend(ChartDress.legend(plot, new RectangleInsets(2, 6, 2, 4), theme));
+    LegendTitle legend = ChartDress.legend(plot, new RectangleInsets(2, 6, 2, 4), theme);
+    legend.setPosition(RectangleEdge.TOP);
+    chart.addLegend(legend);
     return chart;
+  }
+
+  /** Height in pixels at which every structure of a chart of a width is shown whole. */
+  public static int height(RankingBars bars, ChartTheme theme, int width) {
+    Graphics2D g = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
+    try {
+      FontMetrics metrics = g.getFontMetrics(StructureAxis.font(theme));
+      double axis = StructureAxis.SHARE * (width - 2 * PADDING);
+      double row = StructureAxis.rowHeight(bars, theme, metrics, axis);
+      return (int) Math.ceil(row * bars.bars().size() + FRAME_LINES * metrics.getHeight());
+    } finally {
+      g.dispose();
+    }
   }
 
   private static DefaultCategoryDataset dataset(RankingBars bars) {

@@ -1,6 +1,7 @@
 package plyworth.workbench.chart;
 
 import java.awt.BasicStroke;
+import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
@@ -21,9 +22,14 @@ import org.jfree.chart.ui.RectangleEdge;
 final class StructureAxis extends CategoryAxis {
 
   private static final long serialVersionUID = 1L;
-  private static final double SHARE = 0.52;
+
+  /** Share of the width of a chart. */
+  static final double SHARE = 0.52;
+
   private static final double STRIP = 8;
   private static final double GAP = 10;
+  private static final double ROOM = 8;
+  private static final double PITCH = 0.98;
   private static final BasicStroke OUTLINE = new BasicStroke(0.6f);
 
   private final transient RankingBars bars;
@@ -60,7 +66,7 @@ final class StructureAxis extends CategoryAxis {
     double left = plotArea.getX();
     double width = dataArea.getX() - left;
     int n = bars.bars().size();
-    double pitch = dataArea.getHeight() / n * 0.98;
+    double pitch = dataArea.getHeight() / n * PITCH;
     for (int i = 0; i < n; i++) {
       RankingBars.Bar bar = bars.bars().get(i);
       double middle =
@@ -78,9 +84,25 @@ final class StructureAxis extends CategoryAxis {
     return state;
   }
 
+  /** Height of the rows in which the longest name is shown whole, on an axis of a width. */
+  static double rowHeight(RankingBars bars, ChartTheme theme, FontMetrics metrics, double width) {
+    double text =
+        bars.bars().stream()
+            .map(bar -> new PlyLines(bar, theme, metrics, width - GAP))
+            .mapToDouble(lines -> lines.height(Double.POSITIVE_INFINITY))
+            .max()
+            .orElse(0);
+    return (text + STRIP + ROOM) / PITCH;
+  }
+
+  /** What names are written in. */
+  static Font font(ChartTheme theme) {
+    return theme.font().deriveFont(theme.font().getSize2D() - 1);
+  }
+
   private void drawRow(Graphics2D g, RankingBars.Bar bar, Rectangle2D row) {
     double width = row.getWidth() - GAP;
-    FontMetrics metrics = g.getFontMetrics(theme.font().deriveFont(theme.font().getSize2D() - 1));
+    FontMetrics metrics = g.getFontMetrics(font(theme));
     PlyLines lines = new PlyLines(bar, theme, metrics, width);
     double text = lines.height(row.getHeight() - STRIP - 4);
     double top = row.getCenterY() - (text + STRIP + 2) / 2;

@@ -52,7 +52,7 @@ final class ChartOption {
   /** Writes the chart. */
   void write(Ranked ranked, BestList listed) {
     RankingBars bars = RankedBars.of(ranked, listed, MOST_BARS, Locale.ENGLISH);
-    int height = 140 + 34 * bars.bars().size();
+    int height = RankingChart.height(bars, ChartTheme.PAPER, WIDTH);
     try {
       ChartFile.write(RankingChart.of(bars, ChartTheme.PAPER), WIDTH, height, file);
     } catch (AccessDeniedException e) {

@@ -5,6 +5,8 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Dimension;
 import java.awt.Rectangle;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
@@ -28,11 +30,12 @@ import plyworth.workbench.chart.RankingChart;
 final class ChartView implements View {
 
   private static final int BARS = Pipeline.KINDS;
-  private static final int ROW_HEIGHT = 58;
-  private static final int FRAME_HEIGHT = 170;
+  private static final int NARROWEST = 420;
+  private static final int STEP = 58;
 
   private final ChartCanvas chart =
       new ChartCanvas("ranking-chart", Words.of("chart.name"), Words.of("chart.description"));
+  private final JScrollPane scroll = new JScrollPane(chart);
   private final JLabel empty = new JLabel("", SwingConstants.CENTER);
   private final CardLayout cards = new CardLayout();
   private final JPanel panel = new JPanel(cards);
@@ -50,9 +53,19 @@ final class ChartView implements View {
     chart.whenStruck("PAGE_UP", () -> step(-5));
     chart.whenStruck("HOME", () -> step(-BARS - 1));
     chart.whenStruck("END", () -> step(BARS + 1));
-    JScrollPane scroll = new JScrollPane(chart);
+    scroll
+        .getViewport()
+        .addComponentListener(
+            new ComponentAdapter() {
+              @Override
+              public void componentResized(ComponentEvent event) {
+                if (shown != null) {
+                  fit();
+                }
+              }
+            });
     scroll.setBorder(BorderFactory.createEmptyBorder());
-    scroll.getVerticalScrollBar().setUnitIncrement(UIScale.scale(ROW_HEIGHT));
+    scroll.getVerticalScrollBar().setUnitIncrement(UIScale.scale(STEP));
     empty.setName("chart-empty");
     JPanel without = new JPanel(new BorderLayout());
     without.add(empty, BorderLayout.CENTER);
@@ -150,12 +163,20 @@ final class ChartView implements View {
         .reduce((first, second) -> second);
   }
 
+  /** As high as it takes to show every structure whole at the width that there is. */
+  private void fit() {
+    int least = UIScale.scale(NARROWEST);
+    int width = Math.max(least, scroll.getViewport().getWidth());
+    int height = RankingChart.height(bars, Appearance.chartTheme(), width);
+    chart.setPreferredSize(new Dimension(least, height));
+    chart.revalidate();
+  }
+
   /** Draws again, in the colours of the look and feel. */
   void redraw() {
     if (shown != null) {
       chart.setChart(RankingChart.of(bars, Appearance.chartTheme(), marked));
-      chart.setPreferredSize(
-          UIScale.scale(new Dimension(420, FRAME_HEIGHT + ROW_HEIGHT * bars.bars().size())));
+      fit();
       chart.revalidate();
     }
     chart.drawFocus(chart.isFocusOwner());

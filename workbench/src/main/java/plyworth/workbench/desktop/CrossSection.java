@@ -25,11 +25,11 @@ import plyworth.workbench.host.Digits;
 final class CrossSection extends Drawing {
 
   private static final long serialVersionUID = 1L;
-  private static final int BODY = 100;
-  private static final int TODAY = 46;
-  private static final int GAP = 24;
   private static final double SMALLEST = 0.7;
 
+  private final int wide = UIScale.scale(100);
+  private final int narrow = UIScale.scale(46);
+  private final int gap = UIScale.scale(24);
   private transient Optional<LayerStack> own = Optional.empty();
   private transient Optional<LayerStack> today = Optional.empty();
 
@@ -55,7 +55,7 @@ final class CrossSection extends Drawing {
 
   @Override
   public String getToolTipText(MouseEvent event) {
-    Optional<LayerStack> under = today.isPresent() && event.getX() < TODAY + GAP / 2 ? today : own;
+    Optional<LayerStack> under = today.isPresent() && event.getX() < narrow + gap / 2 ? today : own;
     return under.map(s -> s.tip(event.getY() - top(), scale())).orElse(null);
   }
 
@@ -87,11 +87,11 @@ final class CrossSection extends Drawing {
     g.setFont(font());
     int x = 0;
     if (today.isPresent()) {
-      body(g, today.get(), 0, TODAY, Words.of("section.today"));
-      x = TODAY + GAP;
+      body(g, today.get(), 0, narrow, Words.of("section.today"));
+      x = narrow + gap;
     }
-    body(g, own.get(), x, BODY, Words.of(today.isPresent() ? "section.own" : "section.today"));
-    labels(g, own.get(), x + BODY);
+    body(g, own.get(), x, wide, Words.of(today.isPresent() ? "section.own" : "section.today"));
+    labels(g, own.get(), x + wide);
     g.dispose();
   }
 
@@ -109,7 +109,7 @@ final class CrossSection extends Drawing {
     FontMetrics metrics = g.getFontMetrics();
     double[] middles = stack.middles(top(), scale());
     double[] lines = spread(middles, metrics.getHeight());
-    int start = x + GAP;
+    int start = x + gap;
     g.setStroke(new BasicStroke(0.5f));
     g.drawString(Words.of("section.outside"), start, metrics.getAscent());
     for (int i = 0; i < middles.length; i++) {
