@@ -3,6 +3,7 @@ package plyworth.workbench.chart;
 import java.awt.BasicStroke;
 import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -166,21 +167,28 @@ public final class TradeOffChart {
 
   /** A name beside a point, on the side where there is room. */
   private void name(XYPlot plot, TradeOff.Point point) {
-    double middle = plot.getDomainAxis().getRange().getCentralValue();
-    boolean left = point.x() > middle;
-    XYPointerAnnotation text =
-        new XYPointerAnnotation(
-            point.name(), point.x(), point.y(), left ? -0.75 * Math.PI : -0.25 * Math.PI);
+    Rectangle2D whole = new Rectangle2D.Double(0, 0, 1, 1);
+    boolean left = plot.getDomainAxis().valueToJava2D(point.x(), whole, RectangleEdge.BOTTOM) > 0.5;
+    boolean below = plot.getRangeAxis().valueToJava2D(point.y(), whole, RectangleEdge.LEFT) < 0.2;
+    double angle = (left ? 0.75 : 0.25) * Math.PI * (below ? 1 : -1);
+    XYPointerAnnotation text = new XYPointerAnnotation(point.name(), point.x(), point.y(), angle);
     text.setFont(theme.bold(0));
     text.setPaint(theme.text());
     text.setBackgroundPaint(theme.background());
-    text.setTextAnchor(left ? TextAnchor.BOTTOM_RIGHT : TextAnchor.BOTTOM_LEFT);
+    text.setTextAnchor(anchor(left, below));
     text.setTipRadius(11);
     text.setBaseRadius(24);
     text.setArrowLength(0);
     text.setArrowWidth(0);
     text.setArrowPaint(theme.text());
     plot.addAnnotation(text);
+  }
+
+  private static TextAnchor anchor(boolean left, boolean below) {
+    if (below) {
+      return left ? TextAnchor.TOP_RIGHT : TextAnchor.TOP_LEFT;
+    }
+    return left ? TextAnchor.BOTTOM_RIGHT : TextAnchor.BOTTOM_LEFT;
   }
 
   /**

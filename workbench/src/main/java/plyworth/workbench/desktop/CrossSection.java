@@ -10,10 +10,10 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
 import java.util.Optional;
 import javax.swing.ToolTipManager;
 import javax.swing.UIManager;
-import javax.swing.plaf.basic.BasicGraphicsUtils;
 import plyworth.shared.material.MaterialLibrary;
 import plyworth.shared.structure.Structure;
 import plyworth.workbench.host.Digits;
@@ -25,7 +25,6 @@ import plyworth.workbench.host.Digits;
 final class CrossSection extends Drawing {
 
   private static final long serialVersionUID = 1L;
-  private static final double SMALLEST = 0.7;
 
   private final int wide = UIScale.scale(100);
   private final int narrow = UIScale.scale(46);
@@ -114,24 +113,12 @@ final class CrossSection extends Drawing {
     g.drawString(Words.of("section.outside"), start, metrics.getAscent());
     for (int i = 0; i < middles.length; i++) {
       g.draw(new Line2D.Double(x, middles[i], start - 4.0, lines[i]));
-      float baseline = (float) (lines[i] + (metrics.getAscent() - metrics.getDescent()) / 2.0);
-      drawFitted(g, stack.label(i), start, baseline);
+      double baseline = lines[i] + (metrics.getAscent() - metrics.getDescent()) / 2.0;
+      Point2D at = new Point2D.Double(start, baseline);
+      write(g, stack.label(i), stack.shortLabel(i), at, getWidth() - start);
     }
     double below = Math.max(top() + stack.gaugeUm() * scale(), lines[lines.length - 1] + 8) + 2;
     g.drawString(Words.of("section.inside"), start, (float) (below + metrics.getAscent()));
-  }
-
-  /** In smaller letters where it would not fit. */
-  private void drawFitted(Graphics2D g, String label, int x, float baseline) {
-    Font usual = g.getFont();
-    double fit = (getWidth() - x) / (double) g.getFontMetrics().stringWidth(label);
-    double share = Math.max(SMALLEST, Math.min(1, fit));
-    g.setFont(usual.deriveFont((float) (usual.getSize2D() * share)));
-    g.drawString(
-        BasicGraphicsUtils.getClippedString(this, g.getFontMetrics(), label, getWidth() - x),
-        x,
-        baseline);
-    g.setFont(usual);
   }
 
   /** Middles of the labels: at the middle of their layer, pushed apart to one line each. */

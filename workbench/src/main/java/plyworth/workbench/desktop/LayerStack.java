@@ -66,13 +66,17 @@ record LayerStack(List<Band> bands) {
   }
 
   String label(int i) {
-    Band band = bands.get(i);
-    String amount = Digits.sensible(band.layer().amount());
-    return amount
-        + " "
-        + band.layer().unit().unit().symbol()
-        + "  "
-        + MaterialNames.of(band.material());
+    return amount(i) + MaterialNames.of(bands.get(i).material());
+  }
+
+  /** The label where there is no room for names. */
+  String shortLabel(int i) {
+    return amount(i) + bands.get(i).material().id();
+  }
+
+  private String amount(int i) {
+    Layer layer = bands.get(i).layer();
+    return Digits.sensible(layer.amount()) + " " + layer.unit().unit().symbol() + "  ";
   }
 
   /** What lies at a depth below the outside; null when nothing does. */

@@ -8,11 +8,11 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.event.MouseEvent;
+import java.awt.geom.Point2D;
 import java.util.List;
 import java.util.stream.Collectors;
 import javax.swing.ToolTipManager;
 import javax.swing.UIManager;
-import javax.swing.plaf.basic.BasicGraphicsUtils;
 import plyworth.shared.material.MaterialLibrary;
 import plyworth.workbench.host.Digits;
 
@@ -20,9 +20,6 @@ import plyworth.workbench.host.Digits;
 final class SectionRow extends Drawing {
 
   private static final long serialVersionUID = 1L;
-  private static final int BODY = 84;
-  private static final int GAP = 16;
-  private static final int MOST_LINES = 8;
 
   private transient Comparison shown;
   private transient List<LayerStack> stacks = List.of();
@@ -64,8 +61,7 @@ final class SectionRow extends Drawing {
 
   /** Lines that name the layers below. */
   private int linesBelow() {
-    int most = stacks.stream().mapToInt(stack -> stack.bands().size()).max().orElse(0);
-    return Math.min(MOST_LINES, most);
+    return stacks.stream().mapToInt(stack -> stack.bands().size()).max().orElse(0);
   }
 
   private double room() {
@@ -107,34 +103,26 @@ final class SectionRow extends Drawing {
     LayerStack stack = stacks.get(index);
     Comparison.Column column = shown.columns().get(index);
     int x = (int) (index * width());
-    int room = (int) width() - GAP;
+    int room = (int) width() - UIScale.scale(16);
     g.setFont(font().deriveFont(Font.BOLD));
     FontMetrics metrics = g.getFontMetrics();
     g.setColor(UIManager.getColor("Label.foreground"));
-    clipped(g, column.name(), x, metrics.getAscent(), room);
+    write(g, column.name(), column.name(), new Point2D.Double(x, metrics.getAscent()), room);
     g.setFont(font());
     String value =
         Words.of(
             "candidate.value",
             String.format(java.util.Locale.ROOT, "%.3f", column.sheet().valuation().value()));
-    clipped(g, value, x, line() + metrics.getAscent(), room);
-    stack.draw(g, x, top(), BODY, scale(), UIManager.getColor("Label.foreground"));
+    write(g, value, value, new Point2D.Double(x, line() + metrics.getAscent()), room);
+    stack.draw(g, x, top(), UIScale.scale(84), scale(), UIManager.getColor("Label.foreground"));
     double bottom = top() + stack.gaugeUm() * scale();
     g.setColor(UIManager.getColor("Label.foreground"));
     g.drawString(
         Digits.sensible(stack.gaugeUm()) + " µm", x, (float) (bottom + metrics.getAscent() + 2));
     double below = getHeight() - (double) linesBelow() * line() + metrics.getAscent();
-    int lines = Math.min(linesBelow(), stack.bands().size());
-    for (int l = 0; l < lines; l++) {
-      boolean more = l == MOST_LINES - 1 && stack.bands().size() > MOST_LINES;
-      clipped(g, more ? "…" : stack.label(l), x, (int) (below + (double) l * line()), room);
+    for (int l = 0; l < stack.bands().size(); l++) {
+      Point2D at = new Point2D.Double(x, below + (double) l * line());
+      write(g, stack.label(l), stack.shortLabel(l), at, room);
     }
-  }
-
-  private void clipped(Graphics2D g, String text, int x, int y, int room) {
-    g.drawString(
-        BasicGraphicsUtils.getClippedString(this, g.getFontMetrics(), text, room),
-        (float) x,
-        (float) y);
   }
 }

@@ -75,8 +75,8 @@ final class TradeOffView implements View {
           }
         });
     choice.setPrototypeDisplayValue("");
-    JPanel pair = new JPanel(new BorderLayout(6, 0));
-    pair.add(Marked.label(key, choice), BorderLayout.WEST);
+    JPanel pair = new JPanel(new BorderLayout(0, 2));
+    pair.add(Marked.label(key, choice), BorderLayout.NORTH);
     pair.add(choice, BorderLayout.CENTER);
     choices.add(pair);
   }
