@@ -15,15 +15,21 @@ final class ChartTips {
     return html.append("</html>").toString();
   }
 
-  /** One part of a bar: how much of the value comes from its criterion. */
-  static String of(RankingBars.Bar bar, Object criterion, double contribution, ChartWords words) {
+  /**
+   * One part of a bar: how much of the value comes from its criterion.
+   *
+   * @param bar the tip of the bar
+   * @param value of the bar
+   */
+  static String part(
+      String bar, double value, Object criterion, double contribution, ChartWords words) {
     String said =
         words.of(
             "tip.part",
             "<b>" + Html.escaped(criterion.toString()) + "</b>",
             figure(contribution),
-            figure(bar.value()));
-    return of(bar, words).replace("<html>", "<html>" + said + "<br>");
+            figure(value));
+    return bar.replace("<html>", "<html>" + said + "<br>");
   }
 
   private static String figure(double value) {

@@ -5,6 +5,7 @@ import java.awt.Color;
 import java.awt.Composite;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
 import org.jfree.chart.axis.CategoryAxis;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.CategoryPlot;
@@ -37,10 +38,12 @@ final class PartRenderer extends StackedBarRenderer {
     Color text = theme.text();
     setSeriesPaint(parts, new Color(text.getRed(), text.getGreen(), text.getBlue(), FAINT));
     setSeriesOutlinePaint(parts, text);
+    List<String> tips = bars.bars().stream().map(b -> ChartTips.of(b, bars.words())).toList();
     setDefaultToolTipGenerator(
         (data, row, column) ->
-            ChartTips.of(
-                bars.bars().get(column),
+            ChartTips.part(
+                tips.get(column),
+                bars.bars().get(column).value(),
                 data.getRowKey(row),
                 data.getValue(row, column).doubleValue(),
                 bars.words()));

@@ -3,6 +3,7 @@ package plyworth.workbench.desktop;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.util.BitSet;
 import java.util.Locale;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
@@ -19,6 +20,7 @@ import plyworth.workbench.ranking.Valuation;
 /** The selected structure: cross-section, figures against today's, findings, explanation. */
 final class CandidateView implements View {
 
+  private static final int FIGURES = 0;
   private static final int FINDINGS = 1;
 
   private final JPanel panel = new JPanel(new BorderLayout());
@@ -30,6 +32,7 @@ final class CandidateView implements View {
   private final JTabbedPane tabs = new JTabbedPane();
   private final JSplitPane split;
   private Detail shown;
+  private final BitSet stale = new BitSet();
 
   CandidateView() {
     head.setName("candidate-head");
@@ -44,6 +47,7 @@ final class CandidateView implements View {
     tabs.addTab(Words.of("candidate.tab.figures"), figures.component());
     tabs.addTab(Words.of("candidate.tab.findings"), findings.component());
     tabs.addTab(Words.of("candidate.tab.explanation"), explanation.component());
+    tabs.addChangeListener(event -> fillTab());
     split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, top, tabs);
     split.setName("candidate-split");
     split.setResizeWeight(0.35);
@@ -79,7 +83,7 @@ final class CandidateView implements View {
     tabs.setSelectedIndex(tab);
     JComponent target =
         switch (tab) {
-          case 0 -> figures.target();
+          case FIGURES -> figures.target();
           case FINDINGS -> findings.target();
           default -> explanation.target();
         };
@@ -105,17 +109,31 @@ final class CandidateView implements View {
     Ranked ranked = detail.ranked();
     head.setText(heading(detail));
     section.show(detail.structure(), ranked.study().baseline(), ranked.study().materialsAtHand());
-    findings.show(ranked, detail.sheet());
     tabs.setTitleAt(
         FINDINGS, Words.of("candidate.tab.findings.count", detail.sheet().remarks().size()));
-    explanation.show(detail);
+    stale.set(FINDINGS, tabs.getTabCount());
+    fillTab();
+  }
+
+  /** Fills the tab in front; the others are filled when they come to the front. */
+  private void fillTab() {
+    int front = tabs.getSelectedIndex();
+    if (stale.get(front)) {
+      stale.clear(front);
+      if (front == FINDINGS) {
+        findings.show(shown.ranked(), shown.sheet());
+      } else {
+        explanation.show(shown);
+      }
+    }
   }
 
   /** Shows everything again, in the colours of the look and feel. */
   void redraw() {
     if (shown != null) {
-      findings.show(shown.ranked(), shown.sheet());
       explanation.build();
+      stale.set(FINDINGS);
+      fillTab();
     }
   }
 

@@ -17,6 +17,7 @@ final class RankingTableView implements View {
   private final JPanel panel = new JPanel(new BorderLayout());
   private Session session;
   private Ranked shown;
+  private final Sight sight = new Sight(panel, this);
   private boolean showing;
 
   RankingTableView() {
@@ -51,6 +52,9 @@ final class RankingTableView implements View {
   @Override
   public void show(Session now) {
     session = now;
+    if (!sight.of(now)) {
+      return;
+    }
     showing = true;
     now.ranked().filter(ranked -> ranked != shown).ifPresent(this::fill);
     now.selection().structure().ifPresent(table::mark);

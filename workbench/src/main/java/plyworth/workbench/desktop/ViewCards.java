@@ -2,7 +2,6 @@ package plyworth.workbench.desktop;
 
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
-import java.awt.event.HierarchyEvent;
 import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
@@ -17,7 +16,7 @@ final class ViewCards {
   private final CardLayout cards = new CardLayout();
   private final JPanel panel = new JPanel(cards);
   private final JLabel empty = new JLabel("", SwingConstants.CENTER);
-  private Session last;
+  private final Sight sight;
 
   /**
    * The cards of a view.
@@ -32,13 +31,7 @@ final class ViewCards {
     without.add(empty, BorderLayout.CENTER);
     panel.add(without, "empty");
     panel.add(content, "content");
-    panel.addHierarchyListener(
-        event -> {
-          boolean turned = (event.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0;
-          if (turned && last != null && panel.isShowing()) {
-            view.show(last);
-          }
-        });
+    sight = new Sight(panel, view);
   }
 
   JComponent component() {
@@ -47,13 +40,13 @@ final class ViewCards {
 
   /** The ranking with something in it, while in sight; where there is none, says why. */
   Optional<Ranked> show(Session session) {
-    last = session;
     Optional<Ranked> ranked = session.ranked().filter(r -> !r.best().isEmpty());
     if (ranked.isEmpty()) {
       empty.setText(nothing(session));
     }
     cards.show(panel, ranked.isPresent() ? "content" : "empty");
-    return ranked.filter(r -> panel.isShowing());
+    boolean seen = sight.of(session);
+    return ranked.filter(r -> seen);
   }
 
   private static String nothing(Session session) {

@@ -2,7 +2,9 @@ package plyworth.workbench.desktop;
 
 import java.awt.Component;
 import java.awt.Font;
+import java.util.List;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import javax.swing.BorderFactory;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
@@ -21,6 +23,7 @@ final class Wrapping implements TableCellRenderer, TableColumnModelListener {
   private final IntPredicate wrapped;
   private final IntPredicate bold;
   private final JTextArea text = new JTextArea();
+  private List<Integer> fitted = List.of();
 
   /**
    * Breaks cells of a table.
@@ -49,7 +52,15 @@ final class Wrapping implements TableCellRenderer, TableColumnModelListener {
     fit();
   }
 
+  private List<Integer> widths() {
+    return IntStream.range(0, table.getColumnCount())
+        .filter(wrapped)
+        .mapToObj(this::width)
+        .toList();
+  }
+
   private void fit() {
+    fitted = widths();
     for (int row = 0; row < table.getRowCount(); row++) {
       int height = table.getRowHeight();
       for (int c = 0; c < table.getColumnCount(); c++) {
@@ -88,7 +99,9 @@ final class Wrapping implements TableCellRenderer, TableColumnModelListener {
 
   @Override
   public void columnMarginChanged(ChangeEvent event) {
-    fit();
+    if (!widths().equals(fitted)) {
+      fit();
+    }
   }
 
   @Override

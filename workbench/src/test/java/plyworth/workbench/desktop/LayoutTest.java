@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
@@ -127,6 +128,9 @@ class LayoutTest {
 
   private static List<String> cut(View view, Dimension size, String dressed) {
     view.show(session);
+    if (view instanceof CandidateView candidate) {
+      IntStream.of(2, 1, 0).forEach(tab -> candidate.arrange(tab, 200));
+    }
     JComponent panel = view.component();
     Painted.layOut(panel, size.width, size.height);
     String name = view.getClass().getSimpleName().replace("View", "").toLowerCase();
