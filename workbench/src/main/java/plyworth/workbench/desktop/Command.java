@@ -33,6 +33,16 @@ final class Command extends AbstractAction {
     return command;
   }
 
+  /** The key of its name in {@link Words}. */
+  String key() {
+    return key;
+  }
+
+  /** Does it. */
+  void start() {
+    work.run();
+  }
+
   /** Says what exactly it would do. */
   void name(String name) {
     putValue(Action.NAME, name);
@@ -75,6 +85,6 @@ final class Command extends AbstractAction {
 
   @Override
   public void actionPerformed(ActionEvent event) {
-    work.run();
+    start();
   }
 }

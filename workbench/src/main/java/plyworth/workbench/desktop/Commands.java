@@ -38,6 +38,7 @@ final class Commands {
   private final Command eachKind;
   private final Command all;
   private final Command find;
+  private final Command tour;
   private final Map<Appearance, Command> appearances = new EnumMap<>(Appearance.class);
   private final Map<TextSize, Command> sizes = new EnumMap<>(TextSize.class);
   private final Map<Language, Command> languages = new EnumMap<>(Language.class);
@@ -67,6 +68,7 @@ final class Commands {
     find =
         Command.of(
             "action.find", menu(KeyEvent.VK_P, InputEvent.SHIFT_DOWN_MASK), frame::findCommand);
+    tour = Command.of("action.tour", KeyStroke.getKeyStroke(KeyEvent.VK_F1, 0), frame::tour);
     for (Appearance appearance : Appearance.values()) {
       String key = "appearance." + Choice.plain(appearance);
       appearances.put(appearance, Command.of(key, null, () -> frame.dress(appearance)));
@@ -87,6 +89,11 @@ final class Commands {
     int key = KeyEvent.VK_0 + place.number() % 10;
     int more = place.number() < 10 ? 0 : InputEvent.SHIFT_DOWN_MASK;
     return Command.of(place.key(), menu(key, more), place.show());
+  }
+
+  /** Goes to a place by the key of its command. */
+  void visit(String key) {
+    places.stream().filter(place -> place.key().equals(key)).forEach(Command::start);
   }
 
   /** A part of the window that can be gone to by its number; from 10 on with Shift. */
@@ -118,6 +125,7 @@ final class Commands {
     withdraw.setEnabled(
         session.study().filter(study -> !study.decision().equals(Decision.OPEN)).isPresent());
     why.setEnabled(session.ranked().isPresent());
+    tour.setEnabled(session.ranked().isPresent());
     eachKind.putValue(Action.SELECTED_KEY, session.eachKind());
     all.putValue(Action.SELECTED_KEY, !session.eachKind());
     sizes.forEach(
@@ -151,7 +159,8 @@ final class Commands {
             "menu.view",
             places,
             List.of(List.copyOf(appearances.values()), List.copyOf(sizes.values()))),
-        new Group("menu.language", List.of(), List.of(List.copyOf(languages.values()))));
+        new Group("menu.language", List.of(), List.of(List.copyOf(languages.values()))),
+        new Group("menu.help", tour));
   }
 
   /** Every command by the name of its menu, in the order of the menus. */

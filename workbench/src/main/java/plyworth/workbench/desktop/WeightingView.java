@@ -63,6 +63,7 @@ final class WeightingView implements View {
     limits.setName("limits");
     JScrollPane scroll = new JScrollPane(rows);
     scroll.setBorder(BorderFactory.createEmptyBorder());
+    panel.setName("weights");
     panel.add(head, BorderLayout.NORTH);
     panel.add(scroll, BorderLayout.CENTER);
     panel.add(limits, BorderLayout.SOUTH);

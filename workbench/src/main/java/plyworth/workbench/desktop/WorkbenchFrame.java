@@ -206,6 +206,13 @@ final class WorkbenchFrame extends JFrame implements FileTaker {
     dialogs.leaving(() -> open(path));
   }
 
+  /** Shows around. */
+  void tour() {
+    Tour tour = new Tour(getContentPane(), workspace::visit);
+    setGlassPane(tour);
+    tour.begin();
+  }
+
   /** Shows every command, to be found by its words. */
   void findCommand() {
     new CommandList(this, workspace.commands()).open();

@@ -126,6 +126,11 @@ final class Workspace {
     commands.show(session, decision.canPin());
   }
 
+  /** Goes to a place by the key of its command. */
+  void visit(String place) {
+    commands.visit(place);
+  }
+
   /** Pins the selected structure for comparison. */
   void pin() {
     decision.pin();
