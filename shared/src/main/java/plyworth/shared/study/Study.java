@@ -217,6 +217,20 @@ public record Study(
     return altered.study();
   }
 
+  /** The same with other positions. */
+  public Study withPositions(List<Position> other) {
+    Altered altered = new Altered(this);
+    altered.positions = other;
+    return altered.study();
+  }
+
+  /** The same with other limits. */
+  public Study withLimits(List<Limit> other) {
+    Altered altered = new Altered(this);
+    altered.limits = other;
+    return altered.study();
+  }
+
   /** The same with other remarks. */
   public Study withRemarks(List<Remark> other) {
     Altered altered = new Altered(this);
@@ -237,6 +251,8 @@ public record Study(
 
     private final Study before;
     private Brief brief;
+    private List<Position> positions;
+    private List<Limit> limits;
     private List<Weighting> weightings;
     private String weighting;
     private Map<String, Map<String, Double>> settings;
@@ -250,6 +266,8 @@ public record Study(
     Altered(Study before) {
       this.before = before;
       brief = before.brief;
+      positions = before.positions;
+      limits = before.limits;
       weightings = before.weightings;
       weighting = before.weighting;
       settings = before.settings;
@@ -266,14 +284,14 @@ public record Study(
           before.title,
           before.question,
           brief,
-          before.positions,
+          positions,
           before.rules,
           before.baseline,
           before.measurements,
           weightings,
           weighting,
           before.valueFunctions,
-          before.limits,
+          limits,
           settings,
           before.seed,
           materials,

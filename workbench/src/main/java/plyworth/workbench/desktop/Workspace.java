@@ -143,6 +143,7 @@ final class Workspace {
   void redraw(Appearance appearance) {
     commands.show(appearance);
     chart.redraw();
+    positions.redraw();
     decision.redraw();
     candidate.redraw();
   }

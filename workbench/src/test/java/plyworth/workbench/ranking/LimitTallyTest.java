@@ -48,8 +48,7 @@ class LimitTallyTest {
       List<Limit> alone = List.of(tally.limit());
       assertThat(count(study, alone, Oracle.Standing.EXCLUDED))
           .isBetween(tally.broken(), tally.broken() + tally.open());
-      assertThat(count(study, alone, Oracle.Standing.CANNOT_BE_JUDGED))
-          .isEqualTo(tally.unknown());
+      assertThat(count(study, alone, Oracle.Standing.CANNOT_BE_JUDGED)).isEqualTo(tally.unknown());
     }
   }
 
