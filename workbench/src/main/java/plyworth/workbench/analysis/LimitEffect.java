@@ -44,15 +44,15 @@ public record LimitEffect(
   /**
    * Finds out. May rank again, for a limit that is set.
    *
+   * @param most how many of the best without it are looked at
    * @throws IllegalArgumentException when no criterion that applies has the id of the limit
    */
-  public static LimitEffect of(Ranked ranked, Limit limit) {
+  public static LimitEffect of(Ranked ranked, Limit limit, int most) {
     Study study = ranked.study();
     Study without = study.withLimits(without(study.limits(), limit));
-    Ranked before =
-        without.limits().equals(study.limits())
-            ? ranked
-            : ranked.again(without, Math.max(1, ranked.best().size()));
+    boolean set = !without.limits().equals(study.limits());
+    Ranked before = set ? ranked.again(without, most) : ranked;
+    List<RankedCandidate> best = before.best().subList(0, Math.min(most, before.best().size()));
     int criterion =
         before
             .ranking()
@@ -60,19 +60,15 @@ public record LimitEffect(
             .indexOf(limit.criterion())
             .orElseThrow(() -> new IllegalArgumentException("no criterion " + limit.criterion()));
     List<Dropout> dropouts = new ArrayList<>();
-    for (int i = 0; i < before.best().size(); i++) {
-      RankedCandidate candidate = before.best().get(i);
+    for (int i = 0; i < best.size(); i++) {
+      RankedCandidate candidate = best.get(i);
       double figure = candidate.valuation().parts().get(criterion).low();
       if (!limit.allows(figure)) {
         dropouts.add(new Dropout(i + 1, candidate, figure));
       }
     }
     return new LimitEffect(
-        limit,
-        tally(before, limit),
-        before.ranking().counts().ranked(),
-        before.best().size(),
-        dropouts);
+        limit, tally(before, limit), before.ranking().counts().ranked(), best.size(), dropouts);
   }
 
   private static Optional<LimitTally> tally(Ranked before, Limit limit) {

@@ -21,6 +21,7 @@ final class Field {
   private final JComponent input;
   private final JLabel label;
   private final StackPanel panel = new StackPanel();
+  private final JLabel unit = new JLabel();
   private final JTextArea problem = StackPanel.words("", Font.BOLD);
 
   /**
@@ -38,6 +39,8 @@ final class Field {
     JPanel line = new JPanel(new BorderLayout(GAP, 0));
     line.add(label, BorderLayout.WEST);
     line.add(input, BorderLayout.CENTER);
+    line.add(unit, BorderLayout.EAST);
+    unit.setVisible(false);
     panel.setBorder(BorderFactory.createEmptyBorder(2, 0, 2, 0));
     panel.add(line);
     panel.add(problem);
@@ -53,6 +56,12 @@ final class Field {
 
   JComponent component() {
     return panel;
+  }
+
+  /** Shows the unit of what is typed, behind the field. */
+  void unit(String symbol) {
+    unit.setText(symbol + " ");
+    unit.setVisible(!symbol.isEmpty());
   }
 
   /** Says what is wrong, and gives the field the keyboard. */

@@ -118,6 +118,7 @@ final class LimitForm {
     bound.setSelectedIndex(lower ? 0 : 1);
     criterion.setToolTipText(CriterionWords.help(ranked, chosen, ""));
     figure.setText("");
+    figureField.unit(CriterionWords.unit(chosen));
     figureField.component().setVisible(!classes);
     gradeField.component().setVisible(classes);
     filling = false;

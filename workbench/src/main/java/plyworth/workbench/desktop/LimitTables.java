@@ -51,15 +51,15 @@ final class LimitTables {
     List<ChartTable.Column> columns =
         List.of(
             ChartTable.Column.figures(Words.of("limits.rank")),
-            ChartTable.Column.words(Words.of("table.structure")),
-            ChartTable.Column.figures(unit.isEmpty() ? title : title + " (" + unit + ")"));
+            ChartTable.Column.figures(unit.isEmpty() ? title : title + " (" + unit + ")"),
+            ChartTable.Column.words(Words.of("table.structure")));
     List<List<String>> rows = new ArrayList<>();
     for (LimitEffect.Dropout out : effect.dropouts()) {
       rows.add(
           List.of(
               Integer.toString(out.rank()),
-              Labels.brief(ranked.structure(out.candidate().path())),
-              figure(ranked, criterion, out.figure())));
+              figure(ranked, criterion, out.figure()),
+              Labels.brief(ranked.structure(out.candidate().path()))));
     }
     return new ChartTable(columns, rows);
   }

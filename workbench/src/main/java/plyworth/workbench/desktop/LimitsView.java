@@ -117,7 +117,7 @@ final class LimitsView {
     }
     Ranked ranked = shown;
     trying.run(
-        stale -> LimitEffect.of(ranked, draft.get()),
+        stale -> LimitEffect.of(ranked, draft.get(), Pipeline.LISTED),
         now -> say(LimitTables.said(ranked, now), Optional.of(now)),
         reason -> say(reason, Optional.empty()));
   }

@@ -18,12 +18,15 @@ final class PositionsEditor {
   private final PositionBar bar = new PositionBar(table);
   private final OptionForm form = new OptionForm(table);
   private final WrittenOption written = new WrittenOption(table);
+  private final UnusedOption unused = new UnusedOption();
   private final JSplitPane panel;
+  private Optional<FlowFigures> counted = Optional.empty();
   private Session session;
 
   PositionsEditor() {
     JPanel upper = new JPanel(new BorderLayout());
     upper.add(table.component(), BorderLayout.CENTER);
+    upper.add(unused.component(), BorderLayout.SOUTH);
     StackPanel lower = new StackPanel();
     lower.setBorder(BorderFactory.createEmptyBorder(4, 10, 8, 10));
     lower.add(bar.component());
@@ -49,8 +52,9 @@ final class PositionsEditor {
   }
 
   /** Shows the positions of a study, with what is counted so far. */
-  void show(Session now, Study study, Optional<FlowFigures> counted) {
+  void show(Session now, Study study, Optional<FlowFigures> figures) {
     session = now;
+    counted = figures;
     table.show(study, counted);
     selected();
   }
@@ -60,6 +64,7 @@ final class PositionsEditor {
       bar.show(session);
       form.show(session);
       written.show(session);
+      session.study().ifPresent(study -> unused.show(study, counted, table.at()));
     }
   }
 

@@ -9,7 +9,6 @@ import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.stream.IntStream;
-import javax.swing.JComponent;
 import javax.swing.JList;
 import javax.swing.JTabbedPane;
 import javax.swing.JTable;
@@ -98,7 +97,7 @@ class PositionsWindowTest {
   }
 
   private static String problem(String field) {
-    return Screen.get(field + "-problem", JTextArea.class).getText();
+    return Screen.find(field + "-problem", JTextArea.class).map(JTextArea::getText).orElse("");
   }
 
   @Test
@@ -106,23 +105,22 @@ class PositionsWindowTest {
     try (OpenWindow window = open()) {
       String before = said();
       select(rowOf("aluminium-foil"));
-      type("materials.find", "polyester silicon");
+      type("materials.find", "polypropylene metall");
       window.hand.key(KeyEvent.VK_ENTER);
       Screen.await(
           "it is asked how much",
           () -> Screen.get("layer.amounts", JTextField.class).isFocusOwner());
-      assertThat(problem("layer.amounts")).contains("Biaxially oriented polyester film", "Barrier");
-      type("layer.amounts", "12, 0.5 mil");
+      assertThat(problem("layer.amounts"))
+          .contains("Metallised biaxially oriented polypropylene film", "Barrier");
+      type("layer.amounts", "15 um, 0.8 mil");
       window.hand.key(KeyEvent.VK_ENTER);
       assertThat(problem("layer.amounts")).isEmpty();
       awaitOther(before);
-      assertThat(rowOf("bopet-siox 12.7 µm")).isPositive();
+      assertThat(rowOf("bopp-met 20.32 µm")).isPositive();
       window.picture("positions-added");
       window.shortcut(KeyEvent.VK_Z);
       Screen.await("it is undone", () -> said().equals(before));
-      assertThat(rowOf("bopet-siox")).isNegative();
-      assertThat(Screen.on(() -> Screen.get("menu:action.redo", JComponent.class).getName()))
-          .isNotEmpty();
+      assertThat(rowOf("bopp-met 20.32 µm")).isNegative();
     }
   }
 
@@ -208,6 +206,18 @@ class PositionsWindowTest {
   }
 
   @Test
+  void anOptionThatNoCandidateUsesSaysWhichRuleKeepsItOut() {
+    try (OpenWindow window = open()) {
+      select(rowOf("mlldpe"));
+      Screen.await(
+          "the rule is named", () -> Screen.find("option-unused", JTextArea.class).isPresent());
+      assertThat(window.text("option-unused", JTextArea.class, JTextArea::getText))
+          .contains("No candidate uses this option");
+      window.picture("positions-unused");
+    }
+  }
+
+  @Test
   void aPositionThatMayStayEmptyNoMoreLeavesFewerCandidates() {
     try (OpenWindow window = open()) {
       String before = said();
@@ -251,14 +261,38 @@ class PositionsWindowTest {
     try (OpenWindow window = open()) {
       String before = said();
       turnTo(2);
-      choose("Cost per 1000 packed");
+      choose("Cost per 1000 good packs");
       type("limit.figure", "");
       Screen.await("a figure is asked for", () -> effect().contains("unit"));
       type("limit.figure", "cheap");
       Screen.press("button:limit.set");
       assertThat(problem("limit.figure")).contains("not a number");
       window.picture("limits-refused");
+      type("limit.figure", "9");
+      Screen.await("it is tried", () -> effect().contains("drop out by it"));
+      window.picture("limits-tried");
+      int tried = Screen.on(() -> dropouts().getRowCount());
+      assertThat(tried).isPositive();
+      type("limit.reason", "the buyer's ceiling");
+      window.hand.key(KeyEvent.VK_ENTER);
+      awaitOther(before);
+      Screen.await("it is told", () -> !limitCell(1).equals("…"));
+      assertThat(limitCell(0)).contains("at most 9", "ceiling");
+      assertThat(Screen.on(() -> dropouts().getRowCount())).isEqualTo(tried);
+      window.picture("limits-set");
+      Screen.press("button:limit.remove");
+      Screen.await("it is gone", () -> said().equals(before));
+      window.shortcut(KeyEvent.VK_Z);
+      awaitOther(before);
     }
+  }
+
+  private static JTable dropouts() {
+    return Screen.get("limits-dropouts", JTable.class);
+  }
+
+  private static String limitCell(int column) {
+    return Screen.on(() -> Screen.get("limits-set", JTable.class).getValueAt(0, column).toString());
   }
 
   private static String effect() {
@@ -269,9 +303,6 @@ class PositionsWindowTest {
     javax.swing.JComboBox<?> box = Screen.get("limit.criterion", javax.swing.JComboBox.class);
     Screen.on(
         () -> {
-          for (int i = 0; i < box.getItemCount(); i++) {
-            System.out.println(box.getItemAt(i));
-          }
           box.setSelectedItem(criterion);
           return null;
         });
