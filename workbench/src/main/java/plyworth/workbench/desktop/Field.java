@@ -73,11 +73,12 @@ final class Field {
 
   /** Says something that is no error. */
   void say(String words) {
-    problem.setText(words);
-    problem.setVisible(!words.isEmpty());
-    problem.getAccessibleContext().setAccessibleName(words);
-    input.getAccessibleContext().setAccessibleDescription(words);
-    panel.revalidate();
+    if (!words.equals(problem.getText())) {
+      problem.setText(words);
+      problem.setVisible(!words.isEmpty());
+      input.getAccessibleContext().setAccessibleDescription(words);
+      panel.revalidate();
+    }
   }
 
   /** Takes back what was said. */

@@ -24,10 +24,10 @@ final class LimitTables {
   static ChartTable limits(Ranked ranked, List<Limit> limits, Optional<List<LimitTally>> tallies) {
     List<ChartTable.Column> columns =
         List.of(
-            ChartTable.Column.words(Words.of("limits.limit")),
             ChartTable.Column.figures(Words.of("limits.dropped")),
             ChartTable.Column.figures(Words.of("limits.broken")),
-            ChartTable.Column.figures(Words.of("limits.unknown")));
+            ChartTable.Column.figures(Words.of("limits.unknown")),
+            ChartTable.Column.words(Words.of("limits.limit")));
     List<List<String>> rows = new ArrayList<>();
     for (Limit limit : limits) {
       Optional<LimitTally> tally =
@@ -35,10 +35,10 @@ final class LimitTables {
       String none = tallies.isPresent() ? "–" : "…";
       rows.add(
           List.of(
-              LimitWords.of(ranked, limit),
               tally.map(t -> OptionWords.count(t.dropped())).orElse(none),
               tally.map(t -> OptionWords.count(t.broken())).orElse(none),
-              tally.map(t -> OptionWords.count(t.unknown())).orElse(none)));
+              tally.map(t -> OptionWords.count(t.unknown())).orElse(none),
+              LimitWords.of(ranked, limit)));
     }
     return new ChartTable(columns, rows);
   }

@@ -39,6 +39,7 @@ final class LimitsView {
   private Ranked shown;
   private List<Limit> shownLimits;
   private LimitEffect found;
+  private Optional<Limit> picked = Optional.empty();
 
   LimitsView() {
     panel.setBorder(BorderFactory.createEmptyBorder());
@@ -55,9 +56,16 @@ final class LimitsView {
     sections.add(fields);
     sections.add(effect);
     sections.add(dropouts.component());
-    limits.whenChosen(row -> form.show(shownLimits.get(row)));
+    limits.whenChosen(row -> pick(shownLimits.get(row)));
     dropouts.whenChosen(row -> session.select(structure(row)));
     dropouts.component().setVisible(false);
+  }
+
+  /** Shows a limit to be changed; one that the form cannot show can still be removed. */
+  private void pick(Limit limit) {
+    form.show(limit);
+    picked = Optional.of(limit).filter(l -> !form.isAbout(l));
+    remove.setEnabled(true);
   }
 
   private Structure structure(int row) {
@@ -109,6 +117,7 @@ final class LimitsView {
   /** Finds out what the typed limit would do. */
   private void tryOut() {
     Optional<Limit> draft = form.draft();
+    picked = Optional.empty();
     remove.setEnabled(standing().isPresent());
     if (shown == null || draft.isEmpty()) {
       trying.cancel();
@@ -149,12 +158,13 @@ final class LimitsView {
   }
 
   private void remove() {
-    standing()
+    picked
+        .or(this::standing)
         .ifPresent(
             limit ->
                 session.change(
                     "edit.limit-removed",
                     study -> study.withLimits(LimitEffect.without(study.limits(), limit)),
-                    form.title()));
+                    LimitWords.criterion(shown, limit)));
   }
 }

@@ -107,17 +107,20 @@ final class OptionForm {
             layers ->
                 table
                     .at()
-                    .ifPresent(at -> add(session, at, layers.stream().map(Option::of).toList())));
+                    .ifPresent(
+                        at -> add(session, table, at, layers.stream().map(Option::of).toList())));
   }
 
-  /** Adds options to a position, as one edit. */
-  static void add(Session session, OptionTable.At at, List<Option> options) {
+  /** Adds options to a position, as one edit, and selects the first of them. */
+  static void add(Session session, OptionTable table, OptionTable.At at, List<Option> options) {
     String title = titleOf(session.study().orElseThrow(), at);
+    int offered = session.study().get().positions().get(at.position()).options().size();
     session.change(
         "edit.option-added",
         study -> PositionEdits.add(study, at.position(), options),
         title,
         options.size());
+    table.select(new OptionTable.At(at.position(), offered));
   }
 
   private void join() {

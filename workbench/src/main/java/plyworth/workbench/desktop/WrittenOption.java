@@ -68,7 +68,7 @@ final class WrittenOption {
   }
 
   private void add() {
-    read(option -> OptionForm.add(session, table.at().orElseThrow(), List.of(option)));
+    read(option -> OptionForm.add(session, table, table.at().orElseThrow(), List.of(option)));
   }
 
   private String title() {

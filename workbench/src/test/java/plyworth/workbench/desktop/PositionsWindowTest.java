@@ -208,7 +208,11 @@ class PositionsWindowTest {
   @Test
   void anOptionThatNoCandidateUsesSaysWhichRuleKeepsItOut() {
     try (OpenWindow window = open()) {
-      select(rowOf("mlldpe"));
+      select(rowOf("aluminium-foil"));
+      type("option.written", "bopet-siox 12 um");
+      Screen.press("button:option.add-written");
+      Screen.await("it is there", () -> rowOf("bopet-siox") > 0);
+      select(rowOf("bopet-siox"));
       Screen.await(
           "the rule is named", () -> Screen.find("option-unused", JTextArea.class).isPresent());
       assertThat(window.text("option-unused", JTextArea.class, JTextArea::getText))
@@ -268,7 +272,7 @@ class PositionsWindowTest {
       Screen.press("button:limit.set");
       assertThat(problem("limit.figure")).contains("not a number");
       window.picture("limits-refused");
-      type("limit.figure", "9");
+      type("limit.figure", "10.5");
       Screen.await("it is tried", () -> effect().contains("drop out by it"));
       window.picture("limits-tried");
       int tried = Screen.on(() -> dropouts().getRowCount());
@@ -276,8 +280,8 @@ class PositionsWindowTest {
       type("limit.reason", "the buyer's ceiling");
       window.hand.key(KeyEvent.VK_ENTER);
       awaitOther(before);
-      Screen.await("it is told", () -> !limitCell(1).equals("…"));
-      assertThat(limitCell(0)).contains("at most 9", "ceiling");
+      Screen.await("it is told", () -> !limitCell(0).equals("…"));
+      assertThat(limitCell(3)).contains("at most 10.5", "ceiling");
       assertThat(Screen.on(() -> dropouts().getRowCount())).isEqualTo(tried);
       window.picture("limits-set");
       Screen.press("button:limit.remove");
