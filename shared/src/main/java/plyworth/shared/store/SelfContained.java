@@ -15,11 +15,16 @@ import plyworth.shared.study.MaterialResult;
 import plyworth.shared.study.Study;
 
 /** Gives a study every material and process it uses, so that it opens elsewhere unchanged. */
-final class SelfContained {
+public final class SelfContained {
 
   private SelfContained() {}
 
-  static Study of(Study study) {
+  /**
+   * The study, carrying whatever it uses and did not carry.
+   *
+   * @throws IllegalArgumentException when a material or process it uses is not at hand
+   */
+  public static Study of(Study study) {
     MaterialLibrary library = study.materialsBefore();
     Map<String, Material> materials = new TreeMap<>();
     study.materials().forEach(m -> materials.put(m.id(), m));

@@ -143,13 +143,6 @@ public record Study(
     return altered.study();
   }
 
-  /** The same with other positions. */
-  public Study offering(List<Position> other) {
-    Altered altered = new Altered(this);
-    altered.positions = other;
-    return altered.study();
-  }
-
   /** The same with one parameter of a plugin set. */
   public Study with(String plugin, String parameter, double value) {
     Map<String, Map<String, Double>> changed = new TreeMap<>(settings);
@@ -182,6 +175,20 @@ public record Study(
     return altered.study();
   }
 
+  /** The same with other positions. */
+  public Study withPositions(List<Position> other) {
+    Altered altered = new Altered(this);
+    altered.positions = other;
+    return altered.study();
+  }
+
+  /** The same with other limits. */
+  public Study withLimits(List<Limit> other) {
+    Altered altered = new Altered(this);
+    altered.limits = other;
+    return altered.study();
+  }
+
   /** The same with other remarks. */
   public Study withRemarks(List<Remark> other) {
     Altered altered = new Altered(this);
@@ -203,6 +210,7 @@ public record Study(
     private final Study before;
     private Brief brief;
     private List<Position> positions;
+    private List<Limit> limits;
     private List<Weighting> weightings;
     private String weighting;
     private Map<String, Map<String, Double>> settings;
@@ -217,6 +225,7 @@ public record Study(
       this.before = before;
       brief = before.brief;
       positions = before.positions;
+      limits = before.limits;
       weightings = before.weightings;
       weighting = before.weighting;
       settings = before.settings;
@@ -240,7 +249,7 @@ public record Study(
           weightings,
           weighting,
           before.valueFunctions,
-          before.limits,
+          limits,
           settings,
           before.seed,
           materials,

@@ -23,7 +23,7 @@ final class FineAmounts {
    * @param steps further amounts of each, from a tenth below to a tenth above
    */
   static Study of(Study study, int steps) {
-    return study.offering(study.positions().stream().map(p -> finer(p, steps)).toList());
+    return study.withPositions(study.positions().stream().map(p -> finer(p, steps)).toList());
   }
 
   private static Position finer(Position position, int steps) {

@@ -21,6 +21,16 @@ final class LimitWords {
         .orElseGet(() -> sentence(limit, limit.criterion(), Digits.sensible(limit.figure())));
   }
 
+  /** What the criterion of a limit is called; its id when no plugin at hand knows it. */
+  static String criterion(Ranked ranked, Limit limit) {
+    return ranked.ranking().model().criteria().stream()
+        .map(Weighed::criterion)
+        .filter(c -> c.id().equals(limit.criterion()))
+        .findFirst()
+        .map(c -> CriterionWords.title(ranked, c))
+        .orElse(limit.criterion());
+  }
+
   private static String ending(Ranked ranked, BoundCriterion criterion, Limit limit) {
     String figure = CriterionWords.figure(ranked, criterion, limit.figure());
     return (figure + " " + CriterionWords.unit(criterion)).strip();

@@ -25,6 +25,13 @@ final class MaterialNames {
     return standard ? in(Language.inForce().locale()).getString(material.id()) : material.name();
   }
 
+  /** The family of a material; its id where the window has no word for it. */
+  static String family(Material material) {
+    String key = "family." + material.family();
+    ResourceBundle words = Language.inForce().words();
+    return words.containsKey(key) ? words.getString(key) : material.family();
+  }
+
   /** Names by id in a language that is not English. */
   static ResourceBundle in(Locale locale) {
     return ResourceBundle.getBundle(

@@ -1,7 +1,5 @@
 package plyworth.workbench.desktop;
 
-import java.math.BigInteger;
-import java.util.List;
 import java.util.function.BiConsumer;
 import java.util.function.BooleanSupplier;
 import javax.swing.SwingUtilities;
@@ -28,12 +26,11 @@ final class Pipeline {
    *
    * @param ranked the ranking
    * @param kinds the best of each kind
-   * @param optionCounts candidates that use each option, by position
    */
-  record Result(Ranked ranked, BestList kinds, List<List<BigInteger>> optionCounts) {
+  record Result(Ranked ranked, BestList kinds) {
 
-    static Result of(Ranked ranked, List<List<BigInteger>> optionCounts) {
-      return new Result(ranked, BestList.kinds(ranked, KINDS), optionCounts);
+    static Result of(Ranked ranked) {
+      return new Result(ranked, BestList.kinds(ranked, KINDS));
     }
   }
 
@@ -79,7 +76,7 @@ final class Pipeline {
         Compiled.of(Prepared.of(study, catalog), () -> stopped || stale.getAsBoolean());
     Scored scored = Scored.of(compiled, progress(stale));
     tell(new Stage(Words.of("status.ranking"), -1));
-    return Result.of(Ranked.of(scored, LISTED), compiled.graph().optionCounts());
+    return Result.of(Ranked.of(scored, LISTED));
   }
 
   private Progress progress(BooleanSupplier stale) {

@@ -2,35 +2,40 @@ package plyworth.workbench.desktop;
 
 import java.awt.BorderLayout;
 import java.awt.Font;
-import java.math.BigInteger;
-import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
-import javax.swing.JTable;
+import javax.swing.JTabbedPane;
 import javax.swing.JTextArea;
-import javax.swing.SwingConstants;
-import javax.swing.table.DefaultTableCellRenderer;
-import javax.swing.table.DefaultTableModel;
-import plyworth.shared.structure.Option;
-import plyworth.shared.structure.Position;
+import plyworth.shared.study.Study;
 
-/** The positions with their options, and how many candidates use each. */
+/** What may stand where, how the candidates run through it, and what limits they must keep to. */
 final class PositionsView implements View {
 
-  private final JTable table = new WideTable(null);
+  private final JTextArea note = StackPanel.words(" ", Font.PLAIN);
+  private final PositionsEditor editor = new PositionsEditor();
+  private final FlowView flows = new FlowView(this::chosen);
+  private final LimitsView limits = new LimitsView();
+  private final JTabbedPane tabs = new JTabbedPane();
   private final JPanel panel = new JPanel(new BorderLayout());
-  private List<List<BigInteger>> shown;
+  private final FlowWork work = new FlowWork(this::showAgain);
+  private Session session;
 
   PositionsView() {
-    table.setName("positions");
-    FileDrop.onto(table);
-    table.setFillsViewportHeight(true);
-    table.getAccessibleContext().setAccessibleName(Words.of("view.positions.name"));
-    JTextArea note = StackPanel.words(Words.of("positions.note"), Font.PLAIN);
+    note.setName("positions-count");
+    tabs.setName("positions-tabs");
+    add("positions.tab.options", editor.component());
+    add("positions.tab.flows", flows.component());
+    add("positions.tab.limits", limits.component());
     panel.add(StackPanel.note(note), BorderLayout.NORTH);
-    panel.add(new JScrollPane(table), BorderLayout.CENTER);
+    panel.add(tabs, BorderLayout.CENTER);
+  }
+
+  private void add(String key, JComponent part) {
+    Marked marked = Marked.of(key);
+    tabs.addTab(marked.text(), part);
+    tabs.setMnemonicAt(tabs.getTabCount() - 1, marked.key());
+    tabs.setDisplayedMnemonicIndexAt(tabs.getTabCount() - 1, marked.at());
   }
 
   @Override
@@ -40,49 +45,42 @@ final class PositionsView implements View {
 
   /** What the keyboard works on. */
   JComponent target() {
-    return table;
+    tabs.setSelectedIndex(0);
+    return editor.target();
   }
 
   @Override
-  public void show(Session session) {
-    List<List<BigInteger>> counts = session.optionCounts();
-    if (counts != shown && session.ranked().isPresent()) {
-      shown = counts;
-      fill(counts, session.ranked().get().study().positions());
+  public void show(Session now) {
+    session = now;
+    now.study().ifPresent(study -> show(now, study));
+  }
+
+  private void show(Session now, Study study) {
+    work.follow(study, now.ranked().orElse(null));
+    Optional<FlowFigures> counted = work.of(study);
+    String said = work.said(study);
+    if (!said.equals(note.getText())) {
+      note.setText(said);
+      panel.revalidate();
+    }
+    editor.show(now, study, counted);
+    counted.ifPresent(flows::show);
+    limits.show(now);
+  }
+
+  private void showAgain() {
+    if (session != null) {
+      show(session);
     }
   }
 
-  private void fill(List<List<BigInteger>> counts, List<Position> positions) {
-    DefaultTableModel model =
-        new DefaultTableModel(
-            new Object[] {
-              Words.of("positions.position"),
-              Words.of("positions.option"),
-              Words.of("positions.count")
-            },
-            0) {
-          private static final long serialVersionUID = 1L;
+  private void chosen(Optional<FlowFigures.Choice> choice) {
+    work.choose(choice);
+    showAgain();
+  }
 
-          @Override
-          public boolean isCellEditable(int row, int column) {
-            return false;
-          }
-        };
-    for (int p = 0; p < positions.size(); p++) {
-      List<Option> options = positions.get(p).options();
-      for (int o = 0; o < options.size(); o++) {
-        model.addRow(
-            new Object[] {
-              o == 0 ? p + 1 + "  " + positions.get(p).title() : "",
-              UnitText.of(options.get(o).toString()),
-              String.format(Locale.ROOT, "%,d", counts.get(p).get(o))
-            });
-      }
-    }
-    table.setModel(model);
-    DefaultTableCellRenderer right = new DefaultTableCellRenderer();
-    right.setHorizontalAlignment(SwingConstants.RIGHT);
-    table.getColumnModel().getColumn(2).setCellRenderer(right);
-    Columns.fit(table);
+  /** Draws again, in the colours of the look and feel. */
+  void redraw() {
+    flows.redraw();
   }
 }

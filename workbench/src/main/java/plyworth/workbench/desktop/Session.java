@@ -1,6 +1,5 @@
 package plyworth.workbench.desktop;
 
-import java.math.BigInteger;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import javax.swing.Timer;
 import plyworth.shared.store.StudyFile;
@@ -47,7 +47,6 @@ final class Session {
   private Ranked ranked;
   private BestList kinds;
   private boolean eachKind = true;
-  private List<List<BigInteger>> optionCounts = List.of();
   private Pipeline running;
   private Path reading;
   private Path writing;
@@ -254,6 +253,16 @@ final class Session {
                         Stream.concat(study.remarks().stream(), Stream.of(remark)).toList())));
   }
 
+  /**
+   * Changes the study.
+   *
+   * @param key of the words that name the edit
+   * @param about what the words speak of
+   */
+  void change(String key, UnaryOperator<Study> edit, Object... about) {
+    edit(history -> history.apply(() -> Words.of(key, about), edit));
+  }
+
   /** Puts another weighting in use. */
   void use(Weighting weighting) {
     edit(
@@ -317,9 +326,7 @@ final class Session {
   private void rankAgain(Study study) {
     Ranked before = ranked;
     scoring.run(
-        stale -> Pipeline.Result.of(before.again(study, Pipeline.LISTED), optionCounts),
-        this::show,
-        this::fail);
+        stale -> Pipeline.Result.of(before.again(study, Pipeline.LISTED)), this::show, this::fail);
   }
 
   private void scoreAll() {
@@ -348,7 +355,6 @@ final class Session {
   private void show(Pipeline.Result result) {
     ranked = result.ranked();
     kinds = result.kinds();
-    optionCounts = result.optionCounts();
     stage = null;
     message = () -> StatusText.of(result.ranked());
     Structure first =
@@ -412,11 +418,6 @@ final class Session {
   void list(boolean eachKindAlone) {
     eachKind = eachKindAlone;
     changed();
-  }
-
-  /** Candidates that use each option, by position. */
-  List<List<BigInteger>> optionCounts() {
-    return optionCounts;
   }
 
   /** The selected structure, and what is known of it. */

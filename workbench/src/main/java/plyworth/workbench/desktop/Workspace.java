@@ -150,6 +150,7 @@ final class Workspace {
   void redraw(Appearance appearance) {
     commands.show(appearance);
     chart.redraw();
+    positions.redraw();
     decision.redraw();
     candidate.redraw();
   }

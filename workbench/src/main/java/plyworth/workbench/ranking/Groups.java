@@ -72,6 +72,22 @@ final class Groups {
     return zoneRanked[chunk];
   }
 
+  /** Number of ranked candidates from one row of a chunk up to another, whole zones at once. */
+  int rankedBetween(int chunk, int from, int to) {
+    byte[] rows = byChunk[chunk];
+    int count = 0;
+    for (int row = from; row < to; ) {
+      int end = row + Chunk.ZONE;
+      if (row % Chunk.ZONE == 0 && end <= to) {
+        count += zoneRanked[chunk][row / Chunk.ZONE];
+        row = end;
+      } else {
+        count += rows[row++] == Group.RANKED.ordinal() ? 1 : 0;
+      }
+    }
+    return count;
+  }
+
   /** Number of candidates in each group. */
   GroupCounts counts() {
     return counts;

@@ -28,6 +28,20 @@ final class RankCounter {
     return table.complete();
   }
 
+  /** Number of ranked candidates from one path number up to another, which is left out. */
+  long rankedBetween(long from, long to) {
+    long end = Math.min(to, table.rows());
+    long count = 0;
+    for (long path = from; path < end; ) {
+      int chunk = (int) (path / Chunk.ROWS);
+      int row = CandidateTable.rowOf(path);
+      int rows = (int) Math.min(end - path, groups.of(chunk).length - row);
+      count += groups.rankedBetween(chunk, row, row + rows);
+      path += rows;
+    }
+    return count;
+  }
+
   OptionalLong rankOf(long path) {
     if (path < 0 || path >= table.rows()) {
       return OptionalLong.empty();

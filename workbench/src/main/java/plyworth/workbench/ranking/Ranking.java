@@ -94,6 +94,17 @@ public final class Ranking {
     return counter().before(value, 0);
   }
 
+  /**
+   * How many candidates of a run of path numbers are ranked; those that were not scored are not.
+   *
+   * @param from the first path number
+   * @param to the path number after the last
+   * @throws IllegalStateException when the candidates were not counted
+   */
+  public long rankedBetween(long from, long to) {
+    return counter().rankedBetween(from, to);
+  }
+
   private RankCounter counter() {
     return counter.orElseThrow(
         () -> new IllegalStateException("the candidates were searched, not counted"));

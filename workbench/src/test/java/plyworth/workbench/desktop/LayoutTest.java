@@ -19,6 +19,7 @@ import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JTabbedPane;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.UIManager;
@@ -137,6 +138,19 @@ class LayoutTest {
     Screen.keep(
         "layout-" + name + "-" + dressed.toLowerCase().replace('_', '-'), Painted.picture(panel));
     List<String> found = new ArrayList<>(cuts(panel));
+    if (view instanceof PositionsView) {
+      JTabbedPane tabs =
+          (JTabbedPane)
+              Screen.all(panel).stream()
+                  .filter(c -> "positions-tabs".equals(c.getName()))
+                  .findFirst()
+                  .orElseThrow();
+      for (int tab = 1; tab < tabs.getTabCount(); tab++) {
+        tabs.setSelectedIndex(tab);
+        Painted.layOut(panel, size.width, size.height);
+        found.addAll(cuts(panel));
+      }
+    }
     if (view instanceof CandidateView candidate) {
       for (int tab = 1; tab < 3; tab++) {
         candidate.arrange(tab, 200);

@@ -45,7 +45,7 @@ class SearchAgreesTest {
   void aStudyThatNoTableHoldsIsSearchedUnasked() {
     Study broth = BrothStudy.study();
     List<Position> finer = broth.positions().stream().map(p -> finer(p, 60)).toList();
-    Study huge = broth.offering(finer);
+    Study huge = broth.withPositions(finer);
     Compiled compiled = Compiled.of(Prepared.of(huge, Examples.CATALOG), () -> false);
     Ranked ranked = Ranked.of(compiled, 3, Optional.empty(), Progress.NONE);
     assertThat(compiled.paths().count()).isGreaterThan(1_000_000_000L);

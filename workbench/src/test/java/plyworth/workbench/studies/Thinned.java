@@ -18,7 +18,7 @@ final class Thinned {
   private Thinned() {}
 
   static Study of(Study study) {
-    return study.offering(study.positions().stream().map(p -> thin(p, study)).toList());
+    return study.withPositions(study.positions().stream().map(p -> thin(p, study)).toList());
   }
 
   private static Position thin(Position position, Study study) {

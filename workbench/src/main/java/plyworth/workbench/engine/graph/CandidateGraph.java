@@ -6,8 +6,10 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
+import java.util.function.LongBinaryOperator;
 import org.jgrapht.Graph;
 import org.jgrapht.Graphs;
 import org.jgrapht.graph.DefaultEdge;
@@ -135,6 +137,33 @@ public final class CandidateGraph {
    */
   public List<List<BigInteger>> optionCounts() {
     return new OptionCounts(this, positions, alphabet).all();
+  }
+
+  /**
+   * How candidates run through the options, each counted once at every position.
+   *
+   * @param counted how many candidates of a run of path numbers, its end left out, are counted;
+   *     path numbers are those of the {@linkplain #compile compiled} graph
+   * @throws ArithmeticException when there are more than {@link Long#MAX_VALUE} candidates
+   */
+  public OptionFlows flows(LongBinaryOperator counted) {
+    return flows(counted, OptionChoice.ANY);
+  }
+
+  /**
+   * The same of those candidates alone that run through some options of a position.
+   *
+   * @param position index of the position
+   * @param options indices of the options
+   */
+  public OptionFlows flows(LongBinaryOperator counted, int position, Set<Integer> options) {
+    return flows(counted, OptionChoice.of(positions, position, options));
+  }
+
+  private OptionFlows flows(LongBinaryOperator counted, OptionChoice choice) {
+    PositionAutomaton automaton = new PositionAutomaton(positions, alphabet);
+    SpellingStates states = new SpellingStates(this, automaton, choice);
+    return new FlowCount(this, positions, states, counted).run();
   }
 
   /** The slots in which the layer of each node may stand, by node number; none for the outside. */
