@@ -80,6 +80,15 @@ final class FigureGrid {
     return Scale.of(along == Along.GAUGE ? "um" : "%", customary);
   }
 
+  /** In which units the numbers in the fields are, in words. */
+  String units() {
+    String figures = scale().symbol();
+    String said = figures.isEmpty() ? Words.of("property.pure") : figures;
+    return isTable() && along != Along.NOTHING
+        ? Words.of("property.units-both", said, place().symbol())
+        : Words.of("property.units-one", said);
+  }
+
   private void add(Sourced figure) {
     FigureRow[] made = new FigureRow[1];
     Command away = Command.of("property.remove", null, () -> remove(made[0]));

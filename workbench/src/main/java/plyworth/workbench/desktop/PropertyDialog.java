@@ -14,6 +14,7 @@ import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
@@ -77,23 +78,26 @@ final class PropertyDialog {
 
   private JComponent head(boolean customary) {
     JComboBox<String> system = UnitChoice.box("property-units", customary);
-    system.addActionListener(event -> grid.show(UnitChoice.customary(system)));
+    JLabel units = new JLabel(grid.units());
+    units.setName("property-unit");
+    system.addActionListener(
+        event -> {
+          grid.show(UnitChoice.customary(system));
+          units.setText(grid.units());
+        });
     JPanel choice = new JPanel(new FlowLayout(FlowLayout.LEADING, 6, 4));
     choice.add(Marked.label("materials.units", system));
     choice.add(system);
+    choice.add(units);
     StackPanel head = new StackPanel();
     head.setBorder(BorderFactory.createEmptyBorder(12, 12, 2, 12));
     head.add(StackPanel.words(row.meaning(), Font.PLAIN));
-    String units = hint(customary);
-    if (!units.isEmpty()) {
-      head.add(StackPanel.words(Words.of("property.units-hint", units), Font.PLAIN));
+    String known = String.join(", ", Scale.of(row.unit(), customary).symbols()).strip();
+    if (!known.isEmpty()) {
+      head.add(StackPanel.words(Words.of("property.units-hint", known), Font.PLAIN));
     }
     head.add(choice);
     return head;
-  }
-
-  private String hint(boolean customary) {
-    return String.join(", ", Scale.of(row.unit(), customary).symbols()).strip();
   }
 
   private JComponent foot() {
@@ -128,7 +132,10 @@ final class PropertyDialog {
     if (dialog == null || grid == null) {
       return;
     }
-    dialog.setSize(LARGEST.width, dialog.getHeight());
+    if (!dialog.isDisplayable()) {
+      dialog.pack();
+    }
+    dialog.setSize(LARGEST.width, LARGEST.height);
     dialog.validate();
     Dimension wanted = dialog.getPreferredSize();
     dialog.setSize(LARGEST.width, Math.min(LARGEST.height, wanted.height + ROOM));

@@ -26,7 +26,7 @@ import plyworth.workbench.robustness.turn.QuestionList;
  */
 final class QuestionsView implements View {
 
-  private static final int WIDEST = 360;
+  private static final int WIDEST = 260;
   private static final int MOST = 1000;
   private static final ChartTable NOTHING = new ChartTable(List.of(), List.of());
 
@@ -44,6 +44,7 @@ final class QuestionsView implements View {
   private Ranked ranked;
 
   QuestionsView() {
+    table.breakLines();
     head.setName("questions-head");
     JTextArea note = StackPanel.words(Words.of("questions.note"), Font.PLAIN);
     note.setName("questions-note");

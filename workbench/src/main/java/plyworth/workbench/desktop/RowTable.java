@@ -3,6 +3,7 @@ package plyworth.workbench.desktop;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.IntConsumer;
 import javax.swing.ListSelectionModel;
@@ -13,9 +14,12 @@ final class RowTable extends WideTable {
 
   private static final long serialVersionUID = 1L;
 
+  private static final int NARROWEST = 96;
+
   private final int widest;
   private transient IntConsumer chosen = row -> {};
   private transient ChartTable shown = new ChartTable(List.of(), List.of());
+  private transient Wrapping wrapping;
   private boolean filling;
 
   /**
@@ -62,6 +66,19 @@ final class RowTable extends WideTable {
         });
   }
 
+  /** Breaks long cells into lines rather than scroll to the side. */
+  void breakLines() {
+    wrapping = new Wrapping(this, column -> true, row -> false);
+  }
+
+  private void fit() {
+    Columns.fit(this, widest);
+    if (wrapping != null) {
+      Collections.list(getColumnModel().getColumns()).forEach(c -> c.setMinWidth(NARROWEST));
+      wrapping.follow();
+    }
+  }
+
   /**
    * Shows other rows.
    *
@@ -72,7 +89,7 @@ final class RowTable extends WideTable {
     if (!rows.equals(shown)) {
       shown = rows;
       setModel(new ChartRows(rows));
-      Columns.fit(this, widest);
+      fit();
     }
     if (marked < 0 || marked >= getRowCount()) {
       clearSelection();
