@@ -62,6 +62,8 @@ final class FigureRow {
     source.setName("property-source-" + number);
     source.setText(figure == null ? "" : figure.source());
     source.setCaretPosition(0);
+    Typed.into(source, () -> source.setToolTipText(source.getText()));
+    source.setToolTipText(source.getText());
     source.getAccessibleContext().setAccessibleName(Words.of("property.source.name", number));
     message.setName("property-message-" + number);
     remove = away.named(new JButton(away), "row-" + number + ":");

@@ -46,6 +46,7 @@ final class MaterialList {
    */
   MaterialList(Runnable changed) {
     this.changed = changed;
+    table.breakLines();
     words.setName("materials-words");
     which.setName("materials-which");
     which.addItem(Words.of("materials.all"));

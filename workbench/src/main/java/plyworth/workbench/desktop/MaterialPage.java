@@ -77,8 +77,7 @@ final class MaterialPage {
         "materials.page.figure",
         place(point.at(), along, customary),
         figures(point.range(), scale),
-        MaterialRows.origin(point),
-        point.source());
+        MaterialRows.said(point));
   }
 
   /** Where a figure of a table holds; empty where it holds always. */
@@ -122,8 +121,7 @@ final class MaterialPage {
                     Words.of(
                         "materials.page.library",
                         figures(property.range(), Scale.of(property.unit(), customary)),
-                        MaterialRows.origin(property.points().get(0)),
-                        property.points().get(0).source()))
+                        MaterialRows.said(property.points().get(0))))
             .orElseGet(() -> Words.of("materials.page.library-unknown")));
   }
 

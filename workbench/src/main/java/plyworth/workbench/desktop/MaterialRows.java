@@ -124,6 +124,14 @@ record MaterialRows(List<Row> rows, boolean customary) {
         row.readBy());
   }
 
+  /** Where a figure is known from: the kind of origin, and the origin where it says more. */
+  static String said(Sourced figure) {
+    String kind = origin(figure);
+    return figure.source().toLowerCase(Locale.ROOT).startsWith(kind.toLowerCase(Locale.ROOT))
+        ? figure.source()
+        : Words.of("materials.from", kind, figure.source());
+  }
+
   /** The kind of origin of a figure. */
   static String origin(Sourced figure) {
     return Words.of("source-kind." + Choice.plain(figure.kind()));

@@ -28,7 +28,7 @@ import plyworth.workbench.host.Scale;
 /** Changes one property of the study's own copy of a material. */
 final class PropertyDialog {
 
-  private static final Dimension LARGEST = new Dimension(980, 560);
+  private static final Dimension LARGEST = new Dimension(1100, 560);
   private static final int ROOM = 24;
 
   private final Session session;

@@ -47,8 +47,7 @@ record QuestionWords(Ranked ranked, OpenQuestions open) {
     for (OpenQuestions.Unknown unknown : open.unknown()) {
       rows.add(
           List.of(
-              name(unknown.material()),
-              unknown.property(),
+              subject(unknown.material(), unknown.property()),
               Digits.sensible(Double.NaN),
               Words.of("questions.unknown"),
               Words.of("questions.no-origin")));
@@ -56,8 +55,7 @@ record QuestionWords(Ranked ranked, OpenQuestions open) {
     open.questions().forEach(question -> rows.add(row(question)));
     return new ChartTable(
         List.of(
-            ChartTable.Column.words(Words.of("materials.material")),
-            ChartTable.Column.words(Words.of("materials.property")),
+            ChartTable.Column.words(Words.of("questions.subject")),
             ChartTable.Column.words(Words.of("questions.figure")),
             ChartTable.Column.words(Words.of("questions.effect")),
             ChartTable.Column.words(Words.of("questions.origin"))),
@@ -70,11 +68,10 @@ record QuestionWords(Ranked ranked, OpenQuestions open) {
         MaterialPage.figures(origin.range(), Scale.of(question.property().unit(), false));
     boolean single = question.property().points().size() == 1;
     return List.of(
-        name(question.material()),
-        question.property().id(),
+        subject(question.material(), question.property().id()),
         single ? figure : Words.of("questions.first", figure),
         effect(question),
-        Words.of("questions.from", MaterialRows.origin(origin), origin.source()));
+        MaterialRows.said(origin));
   }
 
   private String effect(OpenQuestions.Question question) {
@@ -89,8 +86,9 @@ record QuestionWords(Ranked ranked, OpenQuestions open) {
         Digits.sensible(question.least()));
   }
 
-  private String name(String material) {
-    return MaterialNames.of(ranked.study().materialsAtHand().require(material));
+  private String subject(String material, String property) {
+    String name = MaterialNames.of(ranked.study().materialsAtHand().require(material));
+    return Words.of("questions.of", name, property);
   }
 
   /** All of it as plain text, to be mailed. */
@@ -100,14 +98,7 @@ record QuestionWords(Ranked ranked, OpenQuestions open) {
     int number = 1;
     for (List<String> row : table().rows()) {
       text.append(
-          Words.of(
-              "questions.line",
-              number++,
-              row.get(0),
-              row.get(1),
-              row.get(2),
-              row.get(3),
-              row.get(4)));
+          Words.of("questions.line", number++, row.get(0), row.get(1), row.get(2), row.get(3)));
       text.append('\n');
     }
     return text.append('\n')

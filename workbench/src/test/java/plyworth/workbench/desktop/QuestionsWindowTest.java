@@ -88,7 +88,7 @@ class QuestionsWindowTest {
       Screen.press("button:questions.copy");
       assertThat(clipboard())
           .contains("Under “balanced” leads: ")
-          .contains("1. " + cell("questions", 0, 0) + ", " + cell("questions", 0, 1))
+          .contains("1. " + cell("questions", 0, 0) + ": " + cell("questions", 0, 1))
           .contains("known from")
           .contains("Screening estimates");
       window.dress(Appearance.DARK);
