@@ -63,6 +63,37 @@ public record Material(
     return property == null ? Range.UNKNOWN : property.at(at);
   }
 
+  private Material carrying(Map<String, Property> other) {
+    return new Material(id, name, family, kinds, basis, aliases, other, note);
+  }
+
+  /** The same material with a property added, or in place of that of the same id. */
+  public Material with(Property property) {
+    Map<String, Property> more = new TreeMap<>(properties);
+    more.put(property.id(), property);
+    return carrying(more);
+  }
+
+  /**
+   * The same material with a property taken out, so that it is unknown.
+   *
+   * @throws IllegalArgumentException for the density, which every material has
+   */
+  public Material without(String propertyId) {
+    Map<String, Property> fewer = new TreeMap<>(properties);
+    fewer.remove(propertyId);
+    return carrying(fewer);
+  }
+
+  /**
+   * A material of another id and name that is otherwise the same, aliases aside.
+   *
+   * @throws IllegalArgumentException for a malformed id
+   */
+  public Material named(String otherId, String otherName) {
+    return new Material(otherId, otherName, family, kinds, basis, List.of(), properties, note);
+  }
+
   /** Typical density, kg/m³. */
   public double density() {
     return properties.get(DENSITY).range().typical();

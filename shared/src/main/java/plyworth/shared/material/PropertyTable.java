@@ -23,9 +23,7 @@ public final class PropertyTable {
    */
   public static Map<String, Map<String, Property>> read(
       String text, String source, String subjectColumn, String figureColumn) {
-    List<String> header =
-        List.of(
-            subjectColumn, figureColumn, "at", "low", "typical", "high", "unit", "kind", "source");
+    List<String> header = header(subjectColumn, figureColumn);
     Map<String, Map<String, Property>> subjects = new LinkedHashMap<>();
     for (Csv.Row row : Csv.read(text, source, header)) {
       subjects
@@ -35,7 +33,19 @@ public final class PropertyTable {
     return subjects;
   }
 
-  private static Property one(Csv.Row row, String figureColumn) {
+  /** The columns of a table, in their order. */
+  public static List<String> header(String subjectColumn, String figureColumn) {
+    return List.of(
+        subjectColumn, figureColumn, "at", "low", "typical", "high", "unit", "kind", "source");
+  }
+
+  /**
+   * The property of one line, with the one figure that stands there.
+   *
+   * @param figureColumn column of the id of the property
+   * @throws DataException with the line, for anything malformed
+   */
+  public static Property one(Csv.Row row, String figureColumn) {
     try {
       Range range = new Range(row.number("low"), row.number("typical"), row.number("high"));
       Sourced point = new Sourced(row.numberOrUnknown("at"), range, kind(row), row.text("source"));

@@ -2,14 +2,15 @@ package plyworth.shared.quantity;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
  * Units that people type and read, each with its exact factor to the unit used inside.
  *
  * <p>Factors follow from the international inch (25.4 mm), pound (0.453 592 37 kg) and standard
- * atmosphere (1.013 25 bar), unless a unit says otherwise.
+ * atmosphere (1.013 25 bar), the pound-force of standard gravity (9.806 65 m/s²) and the British
+ * thermal unit of the International Table (1055.055 852 62 J), all from memory, unless a unit says
+ * otherwise.
  */
 public enum Unit {
   /** Micrometre, the inside unit of gauge. */
@@ -67,7 +68,51 @@ public enum Unit {
    * Grain per square foot, hour and inch of mercury at 0 °C: a grain is 64.798 91 mg, an inch of
    * mercury 3386.389 Pa.
    */
-  PERM_US(Kind.VAPOUR_PERMEANCE, "perm (US)", 0.06479891 * 24 / 0.09290304 / 3386.389, "perm");
+  PERM_US(Kind.VAPOUR_PERMEANCE, "perm (US)", 0.06479891 * 24 / 0.09290304 / 3386.389, "perm"),
+  /** Water-vapour or alcohol permeability per millimetre. */
+  PERMEABILITY_PER_MM(Kind.VAPOUR_PERMEABILITY, "g·mm/(m²·day)", 1000, "g.mm/(m2.day)"),
+  /** Inside unit of price. */
+  PRICE(Kind.PRICE, "EUR/kg", 1),
+  /** Price per pound. */
+  PRICE_US(Kind.PRICE, "EUR/lb", 1 / 0.45359237),
+  /** Inside unit of density. */
+  DENSITY(Kind.DENSITY, "kg/m³", 1, "kg/m3"),
+  /** Gram per cubic centimetre. */
+  DENSITY_CGS(Kind.DENSITY, "g/cm³", 1000, "g/cm3"),
+  /** Pound per cubic foot. */
+  DENSITY_US(Kind.DENSITY, "lb/ft³", 0.45359237 / 0.028316846592, "lb/ft3"),
+  /** Inside unit of modulus and strength. */
+  STRESS(Kind.STRESS, "MPa", 1),
+  /** Pound-force per square inch. */
+  STRESS_US(Kind.STRESS, "psi", 4.4482216152605 / 645.16),
+  /** Inside unit of seal strength and hot tack, on a strip of 15 mm. */
+  SEAL_FORCE(Kind.SEAL_FORCE, "N/15mm", 1, "N/15 mm"),
+  /** Pound-force per inch of seal. */
+  SEAL_FORCE_US(Kind.SEAL_FORCE, "lbf/in", 4.4482216152605 * 15 / 25.4),
+  /** Inside unit of temperature. */
+  CELSIUS(Kind.TEMPERATURE, "°C", 1, "degC"),
+  /** Degree Fahrenheit. */
+  FAHRENHEIT(Kind.TEMPERATURE, "°F", 1 / 1.8, "degF"),
+  /** Inside unit of thermal conductivity. */
+  CONDUCTIVITY(Kind.CONDUCTIVITY, "W/(m·K)", 1, "W/(m.K)"),
+  /** Thermal conductivity per inch, hour, square foot and degree Fahrenheit. */
+  CONDUCTIVITY_US(
+      Kind.CONDUCTIVITY,
+      "BTU·in/(h·ft²·°F)",
+      1055.05585262 * 0.0254 * 1.8 / (3600 * 0.09290304),
+      "BTU.in/(h.ft2.degF)"),
+  /** Inside unit of specific heat capacity. */
+  HEAT_CAPACITY(Kind.HEAT_CAPACITY, "J/(kg·K)", 1, "J/(kg.K)"),
+  /** Specific heat capacity per pound and degree Fahrenheit. */
+  HEAT_CAPACITY_US(Kind.HEAT_CAPACITY, "BTU/(lb·°F)", 4186.8, "BTU/(lb.degF)"),
+  /** Inside unit of thermal expansion. */
+  EXPANSION(Kind.EXPANSION, "10⁻⁶/K", 1, "1e-6/K"),
+  /** Thermal expansion per degree Fahrenheit. */
+  EXPANSION_US(Kind.EXPANSION, "10⁻⁶/°F", 1.8, "1e-6/degF"),
+  /** Inside unit of surface energy. */
+  SURFACE_ENERGY(Kind.SURFACE_ENERGY, "mN/m", 1),
+  /** The same number in dyne per centimetre. */
+  SURFACE_ENERGY_CGS(Kind.SURFACE_ENERGY, "dyn/cm", 1);
 
   /** What a unit measures; only units of one kind convert into each other. */
   public enum Kind {
@@ -84,8 +129,28 @@ public enum Unit {
     /** Water-vapour permeability at a stated climate; inside g·µm/(m²·day). */
     VAPOUR_PERMEABILITY,
     /** Water-vapour permeance; inside g/(m²·day·Pa). */
-    VAPOUR_PERMEANCE
+    VAPOUR_PERMEANCE,
+    /** Price by mass; inside EUR/kg. */
+    PRICE,
+    /** Density; inside kg/m³. */
+    DENSITY,
+    /** Modulus or strength; inside MPa. */
+    STRESS,
+    /** Force across a seal; inside N on a strip of 15 mm. */
+    SEAL_FORCE,
+    /** Temperature; inside °C. */
+    TEMPERATURE,
+    /** Thermal conductivity; inside W/(m·K). */
+    CONDUCTIVITY,
+    /** Specific heat capacity; inside J/(kg·K). */
+    HEAT_CAPACITY,
+    /** Linear thermal expansion; inside 10⁻⁶/K. */
+    EXPANSION,
+    /** Surface energy; inside mN/m. */
+    SURFACE_ENERGY
   }
+
+  private static final double FREEZING_IN_FAHRENHEIT = 32;
 
   private final Kind kind;
   private final String symbol;
@@ -116,19 +181,65 @@ public enum Unit {
 
   /** Converts a number of this unit to the inside unit of its kind. */
   public double toInside(double number) {
-    return number * factor;
+    return (number - zero()) * factor;
   }
 
   /** Converts a figure in the inside unit of this kind to a number of this unit. */
   public double fromInside(double figure) {
-    return figure / factor;
+    return figure / factor + zero();
+  }
+
+  /** What the number is where the figure inside is zero. */
+  private double zero() {
+    return this == FAHRENHEIT ? FREEZING_IN_FAHRENHEIT : 0;
+  }
+
+  /**
+   * Converts a number of this unit to a number of another of the same kind.
+   *
+   * @throws IllegalArgumentException when the other measures something else
+   */
+  public double to(Unit other, double number) {
+    if (other.kind != kind) {
+      throw new IllegalArgumentException(symbol + " does not convert into " + other.symbol);
+    }
+    return other == this ? number : other.fromInside(toInside(number));
+  }
+
+  /** The unit in which trade in US customary units states what this one measures. */
+  public Unit customary() {
+    return switch (kind) {
+      case GAUGE -> MIL;
+      case GRAMMAGE -> LB_PER_3000FT2;
+      case OXYGEN_RATE -> O2_RATE_US;
+      case VAPOUR_RATE -> WV_RATE_US;
+      case OXYGEN_PERMEABILITY -> O2_PERMEABILITY_US;
+      case VAPOUR_PERMEABILITY -> WV_PERMEABILITY_US;
+      case VAPOUR_PERMEANCE -> PERM_US;
+      case PRICE -> PRICE_US;
+      case DENSITY -> DENSITY_US;
+      case STRESS -> STRESS_US;
+      case SEAL_FORCE -> SEAL_FORCE_US;
+      case TEMPERATURE -> FAHRENHEIT;
+      case CONDUCTIVITY -> CONDUCTIVITY_US;
+      case HEAT_CAPACITY -> HEAT_CAPACITY_US;
+      case EXPANSION -> EXPANSION_US;
+      case SURFACE_ENERGY -> SURFACE_ENERGY_CGS;
+    };
+  }
+
+  /** The units that measure the same, in the order of this list. */
+  public List<Unit> alike() {
+    return Arrays.stream(values()).filter(unit -> unit.kind == kind).toList();
   }
 
   /** The unit written as {@code text}, symbol or plain spelling; empty when there is none. */
   public static Optional<Unit> named(String text) {
-    String wanted = text.strip().replace('μ', 'µ').toLowerCase(Locale.ROOT);
-    return Arrays.stream(values())
-        .filter(u -> u.symbol.equalsIgnoreCase(wanted) || u.spellings.contains(wanted))
-        .findFirst();
+    String wanted = text.strip().replace('μ', 'µ');
+    return Arrays.stream(values()).filter(u -> u.isWritten(wanted)).findFirst();
+  }
+
+  private boolean isWritten(String text) {
+    return symbol.equalsIgnoreCase(text) || spellings.stream().anyMatch(text::equalsIgnoreCase);
   }
 }

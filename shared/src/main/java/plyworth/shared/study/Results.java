@@ -46,17 +46,8 @@ public record Results(List<MaterialResult> materials, List<CandidateResult> cand
   }
 
   private static Material correct(Material material, MaterialResult result) {
-    Map<String, Property> properties = new TreeMap<>(material.properties());
-    properties.compute(result.property(), (id, before) -> Correction.of(before, result));
-    return new Material(
-        material.id(),
-        material.name(),
-        material.family(),
-        material.kinds(),
-        material.basis(),
-        material.aliases(),
-        properties,
-        material.note());
+    Property before = material.properties().get(result.property());
+    return material.with(Correction.of(before, result));
   }
 
   /** The results of one property, in the order in which they stand. */

@@ -1,6 +1,7 @@
 package plyworth.shared.quantity;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
@@ -106,5 +107,43 @@ class UnitTest {
     assertThat(Unit.named("\u03bcm")).contains(Unit.UM);
     assertThat(Unit.named("\u00b5m")).contains(Unit.UM);
     assertThat(Unit.named("furlong")).isEmpty();
+  }
+
+  /**
+   * Conversion factors of NIST Special Publication 811 (2008), appendix B.8: from memory, to the
+   * digits given.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "STRESS_US, 1, 0.006894757",
+    "DENSITY_US, 1, 16.01846",
+    "CONDUCTIVITY_US, 1, 0.1442279",
+    "HEAT_CAPACITY_US, 1, 4186.8",
+    "FAHRENHEIT, 212, 100",
+    "FAHRENHEIT, -40, -40",
+    "SURFACE_ENERGY_CGS, 38, 38"
+  })
+  void customaryUnitsOfMaterialData(Unit unit, double number, double inside) {
+    assertThat(unit.toInside(number)).isCloseTo(inside, withinPercentage(1e-4));
+  }
+
+  @Test
+  void aPriceByThePoundIsLessThanHalfOfThatByTheKilogram() {
+    assertThat(Unit.PRICE.to(Unit.PRICE_US, 4)).isCloseTo(1.81437, within(1e-5));
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void customaryUnitMeasuresTheSame(Unit unit) {
+    assertThat(unit.customary().kind()).isEqualTo(unit.kind());
+    assertThat(unit.alike()).contains(unit, unit.customary());
+    assertThat(unit.customary().to(unit, unit.to(unit.customary(), 7))).isCloseTo(7, within(1e-9));
+  }
+
+  @Test
+  void unitsThatMeasureOtherThingsDoNotConvert() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Unit.CELSIUS.to(Unit.MIL, 1))
+        .withMessageContaining("°C does not convert into mil");
   }
 }

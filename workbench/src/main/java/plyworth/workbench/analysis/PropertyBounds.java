@@ -34,16 +34,7 @@ public final class PropertyBounds {
     PropertyBounds bounds = new PropertyBounds();
     List<Material> materials = study.materials();
     for (int i = 0; i < materials.size(); i++) {
-      Material material = materials.get(i);
-      String path = "materials[" + i + "].properties.";
-      for (Property property : material.properties().values()) {
-        String figures = path + property.id();
-        bounds.property(
-            material.id(),
-            property.id(),
-            catalog,
-            reader -> bounds.table(figures, property, reader));
-      }
+      bounds.material("materials[" + i + "].properties.", materials.get(i), catalog);
     }
     List<MaterialResult> results = study.results().materials();
     for (int i = 0; i < results.size(); i++) {
@@ -56,6 +47,20 @@ public final class PropertyBounds {
           reader -> bounds.reading(path, result, reader));
     }
     return List.copyOf(bounds.found);
+  }
+
+  /** Every figure of one material that cannot be; places are counted from the material. */
+  public static List<References.Dangling> check(Material material, PluginCatalog catalog) {
+    PropertyBounds bounds = new PropertyBounds();
+    bounds.material("properties.", material, catalog);
+    return List.copyOf(bounds.found);
+  }
+
+  private void material(String path, Material material, PluginCatalog catalog) {
+    for (Property property : material.properties().values()) {
+      String figures = path + property.id();
+      property(material.id(), property.id(), catalog, reader -> table(figures, property, reader));
+    }
   }
 
   /**

@@ -10,6 +10,7 @@ import plyworth.shared.data.JsonPrint;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.host.PluginCatalog;
 import plyworth.workbench.robustness.turn.OpenQuestions;
+import plyworth.workbench.robustness.turn.QuestionList;
 
 /** Lists what is worth measuring. */
 @Command(
@@ -59,7 +60,7 @@ final class QuestionsCommand implements Callable<Integer> {
     switch (format) {
       case TABLE -> QuestionsText.print(answer, program.out());
       case JSON -> program.out().print(JsonPrint.text(QuestionsJson.of(answer)));
-      case CSV -> QuestionsCsv.print(answer, program.out());
+      case CSV -> program.out().print(QuestionList.text(answer.questions(), answer.top()));
     }
     program.out().flush();
     return Failures.DONE;

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import plyworth.shared.structure.Structure;
 import plyworth.workbench.analysis.Ranked;
+import plyworth.workbench.host.CsvLine;
 import plyworth.workbench.ranking.RankedCandidate;
 import plyworth.workbench.ranking.Valuation;
 import plyworth.workbench.ranking.Weighed;
@@ -20,14 +21,14 @@ final class RankingCsv {
       String unit = weighed.criterion().criterion().unit();
       header.add(weighed.criterion().id() + (unit.isEmpty() ? "" : " [" + unit + "]"));
     }
-    CsvLine.print(out, header);
+    out.print(CsvLine.of(header));
     int rank = 1;
     for (RankedCandidate candidate : ranked.best()) {
       Structure structure = ranked.structure(candidate.path());
-      CsvLine.print(out, cells(Integer.toString(rank++), structure, candidate.valuation()));
+      out.print(CsvLine.of(cells(Integer.toString(rank++), structure, candidate.valuation())));
     }
-    CsvLine.print(
-        out, cells("today", ranked.baseline().structure(), ranked.baseline().valuation()));
+    out.print(
+        CsvLine.of(cells("today", ranked.baseline().structure(), ranked.baseline().valuation())));
   }
 
   private static List<String> cells(String rank, Structure structure, Valuation valuation) {

@@ -18,6 +18,7 @@ import plyworth.workbench.analysis.PropertyBounds;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.ResultsReview;
 import plyworth.workbench.host.PluginCatalog;
+import plyworth.workbench.robustness.turn.QuestionList;
 
 /** Shows what laboratories and trials found beside what was believed and predicted. */
 @Command(
@@ -84,7 +85,7 @@ final class ResultsCommand implements Callable<Integer> {
       return run;
     }
     List<MaterialResult> more =
-        QuestionsCsv.read(TextFile.read(with), with.toString(), run.study().materialsBefore());
+        QuestionList.read(TextFile.read(with), with.toString(), run.study()).strictly();
     Study filled = run.study().with(run.study().results().and(more));
     PropertyBounds.check(filled, run.catalog()).stream()
         .findFirst()

@@ -27,8 +27,6 @@ import javax.swing.ListCellRenderer;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
 import javax.swing.SwingUtilities;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 
 /**
  * Every command with its menu and keys, narrowed down by the words that are typed: each must occur
@@ -57,7 +55,7 @@ final class CommandList {
     dialog = new JDialog(owner, Words.of("find.title"), true);
     dialog.setName("command-list");
     words.setName("command-words");
-    words.getDocument().addDocumentListener(new Typing());
+    Typed.into(words, this::narrow);
     list.setName("commands");
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     list.setCellRenderer(new Row());
@@ -150,23 +148,6 @@ final class CommandList {
     @Override
     public void mouseClicked(MouseEvent event) {
       start();
-    }
-  }
-
-  private final class Typing implements DocumentListener {
-    @Override
-    public void insertUpdate(DocumentEvent event) {
-      narrow();
-    }
-
-    @Override
-    public void removeUpdate(DocumentEvent event) {
-      narrow();
-    }
-
-    @Override
-    public void changedUpdate(DocumentEvent event) {
-      narrow();
     }
   }
 }

@@ -11,9 +11,11 @@ import java.util.Map;
 import java.util.Optional;
 import javax.swing.Action;
 import javax.swing.ButtonGroup;
+import javax.swing.JComponent;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JRadioButtonMenuItem;
+import javax.swing.JTabbedPane;
 import javax.swing.JToolBar;
 import javax.swing.KeyStroke;
 import plyworth.shared.data.Choice;
@@ -97,7 +99,19 @@ final class Commands {
   }
 
   /** A part of the window that can be gone to by its number; from 10 on with Shift. */
-  record Place(String key, int number, Runnable show) {}
+  record Place(String key, int number, Runnable show) {
+
+    /** A view among tabs, and what the keyboard then works on. */
+    static Place of(String key, int number, JTabbedPane tabs, JComponent view, JComponent target) {
+      return new Place(
+          key,
+          number,
+          () -> {
+            tabs.setSelectedComponent(view);
+            target.requestFocusInWindow();
+          });
+    }
+  }
 
   private static KeyStroke menu(int letter, int more) {
     return KeyStroke.getKeyStroke(

@@ -1,7 +1,6 @@
 package plyworth.workbench.desktop;
 
 import java.util.List;
-import javax.swing.JComponent;
 import javax.swing.JTabbedPane;
 import plyworth.shared.structure.Structure;
 
@@ -57,21 +56,11 @@ final class DecisionViews {
   /** Where they can be gone to by number. */
   List<Commands.Place> places(JTabbedPane tabs) {
     return List.of(
-        place("place.tradeoff", 9, tabs, tradeOff.component(), tradeOff.target()),
-        place("place.robustness", 10, tabs, robustness.component(), robustness.target()),
-        place("place.compare", 11, tabs, compare.component(), compare.target()),
-        place("place.review", 12, tabs, review.component(), review.target()));
-  }
-
-  private static Commands.Place place(
-      String key, int number, JTabbedPane tabs, JComponent view, JComponent target) {
-    return new Commands.Place(
-        key,
-        number,
-        () -> {
-          tabs.setSelectedComponent(view);
-          target.requestFocusInWindow();
-        });
+        Commands.Place.of("place.tradeoff", 9, tabs, tradeOff.component(), tradeOff.target()),
+        Commands.Place.of(
+            "place.robustness", 10, tabs, robustness.component(), robustness.target()),
+        Commands.Place.of("place.compare", 11, tabs, compare.component(), compare.target()),
+        Commands.Place.of("place.review", 12, tabs, review.component(), review.target()));
   }
 
   /** Draws again, in the colours of the look and feel. */

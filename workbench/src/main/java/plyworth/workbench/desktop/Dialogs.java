@@ -107,7 +107,8 @@ final class Dialogs {
         frame, words(reason), Words.of("dialog.failed.title"), JOptionPane.ERROR_MESSAGE);
   }
 
-  private static JTextArea words(String text) {
+  /** A message, broken into lines. */
+  static JTextArea words(String text) {
     JTextArea words = StackPanel.words(text, Font.PLAIN);
     words.setName("dialog-text");
     int width = UIScale.scale(WIDTH);

@@ -44,8 +44,8 @@ final class LimitForm {
     criterion.addActionListener(event -> criterionChosen());
     bound.addActionListener(event -> told());
     grade.addActionListener(event -> told());
-    figure.getDocument().addDocumentListener(new Typed(this::told));
-    reason.getDocument().addDocumentListener(new Typed(this::told));
+    Typed.into(figure, this::told);
+    Typed.into(reason, this::told);
     figure.addActionListener(event -> taken.run());
     reason.addActionListener(event -> taken.run());
     Field.align(criterionField, boundField, figureField, gradeField, reasonField);

@@ -39,14 +39,14 @@ final class MaterialPicker {
    */
   MaterialPicker(Consumer<Material> marked, Runnable taken) {
     list.setName("materials");
-    list.getAccessibleContext().setAccessibleName(Words.of("materials.name"));
+    list.getAccessibleContext().setAccessibleName(Words.of("picker.name"));
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     list.setVisibleRowCount(ROWS);
     list.setCellRenderer(new Cells());
     list.setDragEnabled(true);
     list.setTransferHandler(new MaterialDrag());
     list.addListSelectionListener(event -> marked().ifPresent(marked));
-    wanted.getDocument().addDocumentListener(new Typed(this::filter));
+    Typed.into(wanted, this::filter);
     wanted.addActionListener(event -> taken.run());
     Keys.bind(wanted, "DOWN", () -> step(1));
     Keys.bind(wanted, "UP", () -> step(-1));
@@ -79,7 +79,7 @@ final class MaterialPicker {
     found.clear();
     found.addAll(now);
     if (now.isEmpty()) {
-      field.refuse(Words.of("materials.none", wanted.getText()));
+      field.refuse(Words.of("picker.none", wanted.getText()));
     } else {
       field.accept();
       list.setSelectedIndex(wanted.getText().isBlank() ? now.indexOf(before) : 0);

@@ -110,6 +110,8 @@ final class Pipeline {
         && a.measurements().equals(b.measurements())
         && a.settings().equals(b.settings())
         && a.materials().equals(b.materials())
-        && a.processes().equals(b.processes());
+        && a.processes().equals(b.processes())
+        && a.plant().equals(b.plant())
+        && a.results().materials().equals(b.results().materials());
   }
 }

@@ -40,6 +40,7 @@ final class Session {
   private final Recovery recovery;
   private final Timer idle = new Timer(IDLE_MILLIS, event -> keepUnsaved());
   private final List<Runnable> afterWriting = new ArrayList<>();
+  private final Movement movement = new Movement();
   private Path file;
   private String fingerprint;
   private StudyHistory history;
@@ -114,6 +115,7 @@ final class Session {
     dangling = References.check(opened.study(), installed, Set.of());
     ranked = null;
     selection.clear();
+    movement.forget();
     message = () -> "";
     refresh();
   }
@@ -227,6 +229,7 @@ final class Session {
         "weight of " + criterion,
         () -> Words.of("edit.weight", title.get()),
         study -> study.with(study.activeWeighting().with(criterion, weight)));
+    movement.forget();
     idle.restart();
     refresh();
   }
@@ -269,6 +272,19 @@ final class Session {
         history -> history.apply(() -> Words.of("edit.weighting"), study -> study.with(weighting)));
   }
 
+  /**
+   * Changes the data that the study reckons with; how the best move is told until the next edit.
+   */
+  void reckonWith(Supplier<String> label, UnaryOperator<Study> change) {
+    Study before = history.current();
+    history.apply(label, change);
+    if (history.current() != before) {
+      movement.begin(label, ranked, kinds);
+      idle.restart();
+      refresh();
+    }
+  }
+
   void undo() {
     edit(StudyHistory::undo);
   }
@@ -279,6 +295,7 @@ final class Session {
 
   private void edit(Consumer<StudyHistory> edit) {
     edit.accept(history);
+    movement.forget();
     idle.restart();
     refresh();
   }
@@ -357,6 +374,9 @@ final class Session {
     kinds = result.kinds();
     stage = null;
     message = () -> StatusText.of(result.ranked());
+    if (ranked.study().equals(history.current())) {
+      movement.arrive(ranked, kinds);
+    }
     Structure first =
         ranked.best().isEmpty()
             ? ranked.baseline().structure()
@@ -374,6 +394,16 @@ final class Session {
   private void failDetail(String reason) {
     failure = reason;
     changed();
+  }
+
+  /** How the last edit of the data moved the best. */
+  Optional<Movement.Told> movement() {
+    return movement.told();
+  }
+
+  /** The plugins at hand. */
+  PluginCatalog catalog() {
+    return installed;
   }
 
   /** Where plugins are looked for. */

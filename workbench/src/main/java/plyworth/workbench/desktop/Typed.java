@@ -2,26 +2,33 @@ package plyworth.workbench.desktop;
 
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
+import javax.swing.text.JTextComponent;
 
-/**
- * Told whenever a text changes, however it does.
- *
- * @param told what is told
- */
-record Typed(Runnable told) implements DocumentListener {
+/** Does something whenever the text of a field becomes another. */
+final class Typed implements DocumentListener {
+
+  private final Runnable work;
+
+  private Typed(Runnable work) {
+    this.work = work;
+  }
+
+  static void into(JTextComponent field, Runnable work) {
+    field.getDocument().addDocumentListener(new Typed(work));
+  }
 
   @Override
   public void insertUpdate(DocumentEvent event) {
-    told.run();
+    work.run();
   }
 
   @Override
   public void removeUpdate(DocumentEvent event) {
-    told.run();
+    work.run();
   }
 
   @Override
   public void changedUpdate(DocumentEvent event) {
-    told.run();
+    work.run();
   }
 }

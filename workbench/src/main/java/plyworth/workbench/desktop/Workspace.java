@@ -35,6 +35,7 @@ final class Workspace {
   private final WeightingView weighting = new WeightingView();
   private final CandidateView candidate = new CandidateView();
   private final DecisionViews decision = new DecisionViews(this::showCommands);
+  private final DataViews data = new DataViews();
   private final JTabbedPane middle = new JTabbedPane();
   private final JSplitPane right;
   private final JSplitPane whole;
@@ -48,10 +49,14 @@ final class Workspace {
     commands = new Commands(frame, session, places());
     NoticeView notice = new NoticeView(commands.again);
     FootView foot = new FootView(commands.stop);
+    MovementView movement = new MovementView();
     views =
-        Stream.concat(
-                Stream.of(notice, weighting, chart, table, positions, brief, candidate, foot),
-                decision.views().stream())
+        Stream.of(
+                List.<View>of(
+                    notice, weighting, chart, table, positions, brief, candidate, foot, movement),
+                decision.views(),
+                data.views())
+            .flatMap(List::stream)
             .toList();
     JPanel top = new JPanel(new BorderLayout());
     top.add(commands.toolBar(), BorderLayout.NORTH);
@@ -65,7 +70,10 @@ final class Workspace {
     whole.setBorder(BorderFactory.createEmptyBorder());
     panel.add(top, BorderLayout.NORTH);
     panel.add(whole, BorderLayout.CENTER);
-    panel.add(foot.component(), BorderLayout.SOUTH);
+    JPanel bottom = new JPanel(new BorderLayout());
+    bottom.add(movement.component(), BorderLayout.NORTH);
+    bottom.add(foot.component(), BorderLayout.SOUTH);
+    panel.add(bottom, BorderLayout.SOUTH);
   }
 
   private JComponent middle() {
@@ -76,6 +84,7 @@ final class Workspace {
     middle.addTab(Words.of("view.positions"), positions.component());
     middle.addTab(Words.of("view.brief"), brief.component());
     decision.addTo(middle);
+    data.addTo(middle);
     middle.setMinimumSize(UIScale.scale(new Dimension(300, 200)));
     return middle;
   }
@@ -97,6 +106,7 @@ final class Workspace {
   private List<Commands.Place> places() {
     List<Commands.Place> places = new ArrayList<>(standingPlaces());
     places.addAll(decision.places(middle));
+    places.addAll(data.places(middle));
     return places;
   }
 

@@ -83,6 +83,11 @@ final class Hand {
     key(key, held);
   }
 
+  /** Types small letters, digits, blanks and plain signs. */
+  void type(String text) {
+    text.chars().forEach(letter -> key(KeyEvent.getExtendedKeyCodeForChar(letter)));
+  }
+
   /** What is on the screen now. */
   java.awt.image.BufferedImage picture(Rectangle area) {
     return robot.createScreenCapture(area);

@@ -1,0 +1,28 @@
+package plyworth.workbench.desktop;
+
+import java.util.List;
+import javax.swing.JTabbedPane;
+
+/** The views of the data that the study reckons with: what is known, and what is worth knowing. */
+final class DataViews {
+
+  private final MaterialsView materials = new MaterialsView();
+  private final QuestionsView questions = new QuestionsView();
+
+  List<View> views() {
+    return List.of(materials, questions);
+  }
+
+  /** Adds a tab for each. */
+  void addTo(JTabbedPane tabs) {
+    tabs.addTab(Words.of("view.materials"), materials.component());
+    tabs.addTab(Words.of("view.questions"), questions.component());
+  }
+
+  /** Where they can be gone to by number. */
+  List<Commands.Place> places(JTabbedPane tabs) {
+    return List.of(
+        Commands.Place.of("place.materials", 13, tabs, materials.component(), materials.target()),
+        Commands.Place.of("place.questions", 14, tabs, questions.component(), questions.target()));
+  }
+}
