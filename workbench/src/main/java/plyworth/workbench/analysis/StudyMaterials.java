@@ -3,6 +3,7 @@ package plyworth.workbench.analysis;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import plyworth.shared.material.Material;
 import plyworth.shared.material.MaterialLibrary;
@@ -46,6 +47,14 @@ public final class StudyMaterials {
     Map<String, Material> carried = new TreeMap<>();
     study.materials().forEach(material -> carried.put(material.id(), material));
     return carried;
+  }
+
+  /** The materials that a study uses or carries, before anything was measured. */
+  public static List<Material> here(Study study) {
+    Set<String> used = MaterialUse.used(study);
+    return study.materialsBefore().all().stream()
+        .filter(m -> used.contains(m.id()) || carries(study, m.id()))
+        .toList();
   }
 
   /** Whether the study carries a copy of its own. */

@@ -36,6 +36,7 @@ import plyworth.workbench.robustness.Doubt;
       TurnCommand.class,
       QuestionsCommand.class,
       ResultsCommand.class,
+      MaterialsCommand.class,
       CheckCommand.class,
       PluginsCommand.class,
       ProductsCommand.class

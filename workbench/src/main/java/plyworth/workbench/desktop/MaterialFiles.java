@@ -6,13 +6,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import java.util.stream.Collectors;
 import javax.swing.filechooser.FileNameExtensionFilter;
 import plyworth.shared.material.Property;
 import plyworth.shared.study.Study;
 import plyworth.workbench.analysis.MaterialImport;
-import plyworth.workbench.analysis.MaterialUse;
 import plyworth.workbench.analysis.MaterialsCsv;
 import plyworth.workbench.analysis.StudyMaterials;
 import plyworth.workbench.chart.ChartTable;
@@ -39,12 +37,7 @@ final class MaterialFiles {
 
   /** Asks for a file and writes the materials that the study uses or carries. */
   void export(Study study) {
-    Set<String> used = MaterialUse.used(study);
-    String text =
-        MaterialsCsv.text(
-            study.materialsBefore().all().stream()
-                .filter(m -> used.contains(m.id()) || StudyMaterials.carries(study, m.id()))
-                .toList());
+    String text = MaterialsCsv.text(StudyMaterials.here(study));
     csv(owner, Words.of("materials.file-name"))
         .write(MaterialFiles::ended, file -> Files.writeString(file, text));
   }
