@@ -8,6 +8,7 @@ import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.stream.IntStream;
 import javax.swing.JList;
 import javax.swing.JTabbedPane;
@@ -231,6 +232,53 @@ class PositionsWindowTest {
       window.shortcut(KeyEvent.VK_Z);
       Screen.await("it is undone", () -> said().equals(before));
     }
+  }
+
+  @Test
+  void allOfItGoesByTheKeyboardAlone() {
+    try (OpenWindow window = open()) {
+      window.hand.key(KeyEvent.VK_N, KeyEvent.VK_ALT);
+      awaitKeyboard("materials.find");
+      strike(window, "bopp met");
+      window.hand.key(KeyEvent.VK_ENTER);
+      awaitKeyboard("layer.amounts");
+      strike(window, "15 um");
+      window.hand.key(KeyEvent.VK_ENTER);
+      Screen.await("it stands at the first position", () -> rowOf("bopp-met 15 µm") == 2);
+      window.goTo(3);
+      Screen.await("the table has the keyboard", () -> table().isFocusOwner());
+      window.hand.key(KeyEvent.VK_DELETE);
+      Screen.await("it is taken out", () -> rowOf("bopp-met 15 µm") < 0);
+      window.hand.key(KeyEvent.VK_F2);
+      awaitKeyboard("positions.title");
+      strike(window, "s");
+      window.hand.key(KeyEvent.VK_ENTER);
+      Screen.await(
+          "it is renamed", () -> title(0).endsWith("Prints") || title(0).endsWith("sPrint"));
+      window.hand.key(KeyEvent.VK_M, KeyEvent.VK_ALT);
+      Screen.await(
+          "the limits show", () -> Screen.find("limit.figure", JTextField.class).isPresent());
+      window.hand.key(KeyEvent.VK_U, KeyEvent.VK_ALT);
+      awaitKeyboard("limit.figure");
+      strike(window, "100");
+      window.hand.key(KeyEvent.VK_ENTER);
+      Screen.await("a limit is set", () -> Screen.find("limits-set", JTable.class).isPresent());
+      window.hand.key(KeyEvent.VK_G, KeyEvent.VK_ALT);
+      FlowCanvas canvas = Screen.get("flows", FlowCanvas.class);
+      for (int i = 0; i < 12 && !Screen.on(canvas::isFocusOwner); i++) {
+        window.hand.key(KeyEvent.VK_TAB);
+      }
+      Screen.await("the graph has the keyboard", canvas::isFocusOwner);
+    }
+  }
+
+  private static void awaitKeyboard(String field) {
+    JTextField text = Screen.get(field, JTextField.class);
+    Screen.await(field + " has the keyboard", text::isFocusOwner);
+  }
+
+  private static void strike(OpenWindow window, String text) {
+    text.toUpperCase(Locale.ROOT).chars().forEach(window.hand::key);
   }
 
   @Test
