@@ -156,7 +156,7 @@ public final class FlowDrawing implements Drawable {
     float y = (float) (place.getCenterY() - 1 - metrics.getDescent());
     g.setPaint(theme.text());
     g.drawString(box.label(), x, y);
-    g.setPaint(theme.muted());
+    g.setPaint(marked ? theme.text() : theme.muted());
     g.drawString(box.count(), x, (float) (y + places.line()));
   }
 }

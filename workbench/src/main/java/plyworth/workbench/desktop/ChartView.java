@@ -179,7 +179,6 @@ final class ChartView implements View {
       fit();
       chart.revalidate();
     }
-    chart.drawFocus(chart.isFocusOwner());
   }
 
   /** A click on a bar, on its structure or on its name selects. */

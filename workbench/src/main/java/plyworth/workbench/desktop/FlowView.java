@@ -30,7 +30,7 @@ final class FlowView {
   FlowView(Consumer<Optional<FlowFigures.Choice>> chosen) {
     this.chosen = chosen;
     JScrollPane scroll = new JScrollPane(canvas);
-    scroll.setBorder(BorderFactory.createEmptyBorder());
+    FocusFrame.around(scroll, canvas);
     scroll.getAccessibleContext().setAccessibleName(Words.of("flows.name"));
     pane = new ChartPane("flows", scroll, new ChartExport(canvas, canvas::drawing));
     measure.addItem(Words.of("flows.all"));
@@ -52,11 +52,6 @@ final class FlowView {
 
   JComponent component() {
     return panel;
-  }
-
-  /** What the keyboard works on. */
-  JComponent target() {
-    return canvas;
   }
 
   /** Shows what is counted. */

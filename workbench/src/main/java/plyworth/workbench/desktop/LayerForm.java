@@ -95,6 +95,11 @@ final class LayerForm {
     coverageField.accept();
   }
 
+  /** Whether an amount is typed. */
+  boolean hasAmount() {
+    return !amounts.getText().isBlank();
+  }
+
   /** Asks how much there is of a material. */
   void ask(String material, String position) {
     amountsField.say(Words.of("layer.ask", material, position));

@@ -1,9 +1,11 @@
 package plyworth.workbench.desktop;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plyworth.shared.study.Limit;
+import plyworth.workbench.analysis.Hindrance;
 import plyworth.workbench.analysis.Labels;
 import plyworth.workbench.analysis.LimitEffect;
 import plyworth.workbench.analysis.Ranked;
@@ -13,6 +15,8 @@ import plyworth.workbench.ranking.LimitTally;
 
 /** The limits of a study, and who drops out by one, as tables and in words. */
 final class LimitTables {
+
+  private static final int DIGITS = 4;
 
   private LimitTables() {}
 
@@ -58,16 +62,26 @@ final class LimitTables {
       rows.add(
           List.of(
               Integer.toString(out.rank()),
-              figure(ranked, criterion, out.figure()),
+              figure(ranked, criterion, effect.limit(), out.figure()),
               Labels.brief(ranked.structure(out.candidate().path()))));
     }
     return new ChartTable(columns, rows);
   }
 
-  private static String figure(Ranked ranked, BoundCriterion criterion, double figure) {
-    return Double.isNaN(figure)
-        ? Words.of("limits.not-judged")
-        : CriterionWords.figure(ranked, criterion, figure);
+  /**
+   * One that breaks the limit has digits enough to show it, rounded to the side that is allowed.
+   */
+  private static String figure(
+      Ranked ranked, BoundCriterion criterion, Limit limit, double figure) {
+    if (Double.isNaN(figure)) {
+      return Words.of("limits.not-judged");
+    }
+    boolean plain = limit.allows(figure) || !criterion.criterion().classes().isEmpty();
+    return plain
+        ? CriterionWords.figure(ranked, criterion, figure)
+        : BigDecimal.valueOf(new Hindrance.BrokenLimit(limit, figure).relaxed(DIGITS))
+            .stripTrailingZeros()
+            .toPlainString();
   }
 
   private static BoundCriterion criterion(Ranked ranked, Limit limit) {
@@ -95,7 +109,7 @@ final class LimitTables {
     double figure = ranked.baseline().outcomes().get(index).orUnknown();
     BoundCriterion criterion = criterion(ranked, limit);
     String written =
-        (figure(ranked, criterion, figure) + " " + CriterionWords.unit(criterion)).strip();
+        (figure(ranked, criterion, limit, figure) + " " + CriterionWords.unit(criterion)).strip();
     return Words.of(limit.allows(figure) ? "limits.today-keeps" : "limits.today-breaks", written);
   }
 }

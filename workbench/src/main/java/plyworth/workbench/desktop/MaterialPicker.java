@@ -2,9 +2,11 @@ package plyworth.workbench.desktop;
 
 import java.awt.BorderLayout;
 import java.awt.Component;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
 import javax.swing.JComponent;
@@ -29,7 +31,7 @@ final class MaterialPicker {
   private final DefaultListModel<Material> found = new DefaultListModel<>();
   private final JList<Material> list = new JList<>(found);
   private final JPanel panel = new JPanel(new BorderLayout(0, 4));
-  private MaterialLibrary library = MaterialLibrary.standard();
+  private List<Material> materials = List.copyOf(MaterialLibrary.standard().all());
 
   /**
    * The materials.
@@ -60,12 +62,21 @@ final class MaterialPicker {
     return panel;
   }
 
-  /** Shows the materials of another library. */
-  void show(MaterialLibrary now) {
-    if (now != library) {
-      library = now;
+  /** Shows other materials; the one that is marked stays so where it is still there. */
+  void show(Collection<Material> now) {
+    if (!List.copyOf(now).equals(materials)) {
+      Optional<Material> before = marked();
+      materials = List.copyOf(now);
       filter();
+      before.map(this::indexOf).filter(i -> i >= 0).ifPresent(list::setSelectedIndex);
     }
+  }
+
+  private int indexOf(Material material) {
+    return IntStream.range(0, found.size())
+        .filter(i -> found.get(i).id().equals(material.id()))
+        .findFirst()
+        .orElse(-1);
   }
 
   /** The material that is marked. */
@@ -73,16 +84,16 @@ final class MaterialPicker {
     return Optional.ofNullable(list.getSelectedValue());
   }
 
+  /** Marks the first that answers to what is typed. */
   private void filter() {
-    Material before = list.getSelectedValue();
-    List<Material> now = MaterialSearch.find(library.all(), wanted.getText());
+    List<Material> now = MaterialSearch.find(materials, wanted.getText());
     found.clear();
     found.addAll(now);
     if (now.isEmpty()) {
       field.refuse(Words.of("picker.none", wanted.getText()));
     } else {
       field.accept();
-      list.setSelectedIndex(wanted.getText().isBlank() ? now.indexOf(before) : 0);
+      list.setSelectedIndex(wanted.getText().isBlank() ? -1 : 0);
     }
   }
 

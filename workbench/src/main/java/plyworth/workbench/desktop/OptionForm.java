@@ -47,7 +47,7 @@ final class OptionForm {
   }
 
   private void show(Study study) {
-    picker.show(study.materialsAtHand());
+    picker.show(study.materialsAtHand().all());
     layer.offer(study.processesAtHand());
     goal.setText(
         table
@@ -88,13 +88,7 @@ final class OptionForm {
 
   /** A material was dropped on the selected position: it goes in where its amount is known. */
   void dropped() {
-    Study study = session.study().orElseThrow();
-    boolean known =
-        picker
-            .marked()
-            .flatMap(m -> Suggestion.layer(study, table.at().orElseThrow().position(), m))
-            .isPresent();
-    if (known) {
+    if (layer.hasAmount()) {
       add();
     } else {
       taken();

@@ -23,6 +23,8 @@ final class PositionBar {
   private final JCheckBox nothing;
   private final StackPanel panel = new StackPanel();
   private Session session;
+  private OptionTable.At shownAt;
+  private String shownTitle;
 
   PositionBar(OptionTable table) {
     this.table = table;
@@ -57,8 +59,10 @@ final class PositionBar {
   private void show(Study study, OptionTable.At at) {
     Position position = study.positions().get(at.position());
     boolean optional = position.options().contains(Option.NOTHING);
-    if (!title.isFocusOwner()) {
-      title.setText(position.title());
+    if (!at.equals(shownAt) || !position.title().equals(shownTitle)) {
+      shownAt = at;
+      shownTitle = position.title();
+      title.setText(shownTitle);
       titleField.accept();
     }
     drop.setEnabled(study.positions().size() > 1);

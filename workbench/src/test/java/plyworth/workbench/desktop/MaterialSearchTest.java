@@ -50,7 +50,7 @@ class MaterialSearchTest {
   void theLanguageInForceFindsThemByName() {
     Language.CHINESE.speak();
     assertThat(found("镀铝 聚酯")).contains("bopet-met");
-    assertThat(found("油墨")).contains("ink-wb", "overprint-varnish-wb");
+    assertThat(found("油墨")).contains("ink-wb", "ink-uv");
   }
 
   @Test

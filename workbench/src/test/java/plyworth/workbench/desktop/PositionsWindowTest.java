@@ -2,15 +2,23 @@ package plyworth.workbench.desktop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
+import static plyworth.workbench.desktop.PositionsOnScreen.awaitKeyboard;
+import static plyworth.workbench.desktop.PositionsOnScreen.awaitOther;
+import static plyworth.workbench.desktop.PositionsOnScreen.problem;
+import static plyworth.workbench.desktop.PositionsOnScreen.rowOf;
+import static plyworth.workbench.desktop.PositionsOnScreen.said;
+import static plyworth.workbench.desktop.PositionsOnScreen.select;
+import static plyworth.workbench.desktop.PositionsOnScreen.strike;
+import static plyworth.workbench.desktop.PositionsOnScreen.table;
+import static plyworth.workbench.desktop.PositionsOnScreen.title;
+import static plyworth.workbench.desktop.PositionsOnScreen.type;
 
 import java.awt.GraphicsEnvironment;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
-import java.util.stream.IntStream;
 import javax.swing.JList;
-import javax.swing.JTabbedPane;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
@@ -20,14 +28,9 @@ import org.junit.jupiter.api.io.TempDir;
 import plyworth.shared.material.Material;
 import plyworth.workbench.SmallStudy;
 
-/**
- * Positions filled and limits set, as the user does it: with the mouse, or by the keyboard alone.
- */
+/** Positions filled as the user does it: with the mouse, or by the keyboard alone. */
 class PositionsWindowTest {
 
-  /**
-   * 2 prints, 5 outer webs, 3 barrier webs with their bonds, 7 sealants, less what rules forbid.
-   */
   @TempDir Path folder;
 
   private Path file;
@@ -38,71 +41,9 @@ class PositionsWindowTest {
     file = SmallStudy.file(folder, "mint", SmallStudy.few());
   }
 
-  private OpenWindow open() {
-    OpenWindow window = OpenWindow.ranked(file, SmallStudy.CATALOG);
-    window.goTo(3);
-    Screen.await("the candidates are counted", () -> said().contains("ranked"));
-    return window;
-  }
-
-  private static String said() {
-    return Screen.on(() -> Screen.get("positions-count", JTextArea.class).getText());
-  }
-
-  private static void awaitOther(String before) {
-    Screen.await("the count follows", () -> !said().equals(before) && said().contains("ranked"));
-  }
-
-  private static JTable table() {
-    return Screen.get("positions", JTable.class);
-  }
-
-  private static void select(int row) {
-    JTable table = table();
-    Screen.on(
-        () -> {
-          table.setRowSelectionInterval(row, row);
-          return null;
-        });
-  }
-
-  private static int rowOf(String option) {
-    JTable table = table();
-    return Screen.on(
-        () ->
-            IntStream.range(0, table.getRowCount())
-                .filter(r -> table.getValueAt(r, 1).toString().startsWith(option))
-                .findFirst()
-                .orElse(-1));
-  }
-
-  private static void type(String name, String text) {
-    JTextField field = Screen.get(name, JTextField.class);
-    Screen.on(
-        () -> {
-          field.requestFocusInWindow();
-          field.setText(text);
-          return null;
-        });
-    Screen.await(name + " has the keyboard", field::isFocusOwner);
-  }
-
-  private static void turnTo(int tab) {
-    JTabbedPane tabs = Screen.get("positions-tabs", JTabbedPane.class);
-    Screen.on(
-        () -> {
-          tabs.setSelectedIndex(tab);
-          return null;
-        });
-  }
-
-  private static String problem(String field) {
-    return Screen.find(field + "-problem", JTextArea.class).map(JTextArea::getText).orElse("");
-  }
-
   @Test
   void aMaterialIsFoundByTypingAndAddedByEnterAndUndone() {
-    try (OpenWindow window = open()) {
+    try (OpenWindow window = PositionsOnScreen.open(file)) {
       String before = said();
       select(rowOf("aluminium-foil"));
       type("materials.find", "polypropylene metall");
@@ -126,7 +67,7 @@ class PositionsWindowTest {
 
   @Test
   void aMaterialIsDraggedOntoAPosition() {
-    try (OpenWindow window = open()) {
+    try (OpenWindow window = PositionsOnScreen.open(file)) {
       String before = said();
       type("materials.find", "kraft-paper");
       JList<?> list = Screen.get("materials", JList.class);
@@ -157,7 +98,7 @@ class PositionsWindowTest {
 
   @Test
   void wrongInputIsAnsweredBesideItsField() {
-    try (OpenWindow window = open()) {
+    try (OpenWindow window = PositionsOnScreen.open(file)) {
       select(rowOf("aluminium-foil"));
       type("materials.find", "bopet");
       type("layer.amounts", "12");
@@ -182,7 +123,7 @@ class PositionsWindowTest {
 
   @Test
   void aPositionIsAddedFilledMovedAndTakenOut() {
-    try (OpenWindow window = open()) {
+    try (OpenWindow window = PositionsOnScreen.open(file)) {
       select(rowOf("ldpe 12"));
       type("positions.title", "Second web");
       Screen.press("button:positions.add");
@@ -201,13 +142,9 @@ class PositionsWindowTest {
     }
   }
 
-  private static String title(int row) {
-    return Screen.on(() -> table().getValueAt(row, 0).toString());
-  }
-
   @Test
   void anOptionThatNoCandidateUsesSaysWhichRuleKeepsItOut() {
-    try (OpenWindow window = open()) {
+    try (OpenWindow window = PositionsOnScreen.open(file)) {
       select(rowOf("aluminium-foil"));
       type("option.written", "bopet-siox 12 um");
       Screen.press("button:option.add-written");
@@ -223,7 +160,7 @@ class PositionsWindowTest {
 
   @Test
   void aPositionThatMayStayEmptyNoMoreLeavesFewerCandidates() {
-    try (OpenWindow window = open()) {
+    try (OpenWindow window = PositionsOnScreen.open(file)) {
       String before = said();
       select(rowOf("aluminium-foil"));
       Screen.press("button:positions.nothing");
@@ -234,81 +171,39 @@ class PositionsWindowTest {
   }
 
   @Test
-  void theCandidateGraphIsWalkedByTheArrowKeys() {
-    try (OpenWindow window = open()) {
-      turnTo(1);
-      FlowCanvas canvas = Screen.get("flows", FlowCanvas.class);
-      Screen.on(canvas::requestFocusInWindow);
-      Screen.await("the graph has the keyboard", canvas::isFocusOwner);
-      window.picture("flows-light");
-      for (int key : new int[] {KeyEvent.VK_RIGHT, KeyEvent.VK_RIGHT, KeyEvent.VK_DOWN}) {
-        window.hand.key(key);
-      }
-      Screen.await("an option is told", () -> note().startsWith("kraft-paper 45 g/m²: "));
-      window.picture("flows-selected");
-      Screen.press("flows:charts.as-table");
-      JTable table = Screen.get("flows-table", JTable.class);
-      assertThat(Screen.on(() -> table.getValueAt(table.getSelectedRow(), 1)))
-          .isEqualTo("kraft-paper 45 g/m²");
-      window.dress(Appearance.DARK);
-      Screen.press("flows:charts.as-table");
-      window.picture("flows-dark");
-    }
-  }
-
-  private static String note() {
-    return Screen.on(() -> Screen.get("flows-note", JTextArea.class).getText());
-  }
-
-  @Test
-  void aLimitIsTriedWhileItIsTypedSetChangedAndTakenBack() {
-    try (OpenWindow window = open()) {
-      String before = said();
-      turnTo(2);
-      choose("Cost per 1000 good packs");
-      type("limit.figure", "");
-      Screen.await("a figure is asked for", () -> effect().contains("unit"));
-      type("limit.figure", "cheap");
-      Screen.press("button:limit.set");
-      assertThat(problem("limit.figure")).contains("not a number");
-      window.picture("limits-refused");
-      type("limit.figure", "10.5");
-      Screen.await("it is tried", () -> effect().contains("drop out by it"));
-      window.picture("limits-tried");
-      int tried = Screen.on(() -> dropouts().getRowCount());
-      assertThat(tried).isPositive();
-      type("limit.reason", "the buyer's ceiling");
+  void allOfItGoesByTheKeyboardAlone() {
+    try (OpenWindow window = PositionsOnScreen.open(file)) {
+      window.hand.key(KeyEvent.VK_N, KeyEvent.VK_ALT);
+      awaitKeyboard("materials.find");
+      strike(window, "bopp met");
       window.hand.key(KeyEvent.VK_ENTER);
-      awaitOther(before);
-      Screen.await("it is told", () -> !limitCell(0).equals("…"));
-      assertThat(limitCell(3)).contains("at most 10.5", "ceiling");
-      assertThat(Screen.on(() -> dropouts().getRowCount())).isEqualTo(tried);
-      window.picture("limits-set");
-      Screen.press("button:limit.remove");
-      Screen.await("it is gone", () -> said().equals(before));
-      window.shortcut(KeyEvent.VK_Z);
-      awaitOther(before);
+      awaitKeyboard("layer.amounts");
+      strike(window, "15 um");
+      window.hand.key(KeyEvent.VK_ENTER);
+      Screen.await("it stands at the first position", () -> rowOf("bopp-met 15 µm") == 2);
+      window.goTo(3);
+      Screen.await("the table has the keyboard", () -> table().isFocusOwner());
+      window.hand.key(KeyEvent.VK_DELETE);
+      Screen.await("it is taken out", () -> rowOf("bopp-met 15 µm") < 0);
+      window.hand.key(KeyEvent.VK_F2);
+      awaitKeyboard("positions.title");
+      strike(window, "varnish");
+      window.hand.key(KeyEvent.VK_ENTER);
+      Screen.await("it is renamed", () -> title(0).endsWith("varnish"));
+      window.hand.key(KeyEvent.VK_M, KeyEvent.VK_ALT);
+      Screen.await(
+          "the limits show", () -> Screen.find("limit.figure", JTextField.class).isPresent());
+      window.hand.key(KeyEvent.VK_U, KeyEvent.VK_ALT);
+      awaitKeyboard("limit.figure");
+      strike(window, "100");
+      window.hand.key(KeyEvent.VK_ENTER);
+      Screen.await("a limit is set", () -> Screen.find("limits-set", JTable.class).isPresent());
+      window.hand.key(KeyEvent.VK_G, KeyEvent.VK_ALT);
+      FlowCanvas canvas = Screen.get("flows", FlowCanvas.class);
+      for (int i = 0; i < 12 && !Screen.on(canvas::isFocusOwner); i++) {
+        window.hand.key(KeyEvent.VK_TAB);
+      }
+      Screen.await("the graph has the keyboard", canvas::isFocusOwner);
     }
-  }
-
-  private static JTable dropouts() {
-    return Screen.get("limits-dropouts", JTable.class);
-  }
-
-  private static String limitCell(int column) {
-    return Screen.on(() -> Screen.get("limits-set", JTable.class).getValueAt(0, column).toString());
-  }
-
-  private static String effect() {
-    return Screen.on(() -> Screen.get("limit-effect", JTextArea.class).getText());
-  }
-
-  private static void choose(String criterion) {
-    javax.swing.JComboBox<?> box = Screen.get("limit.criterion", javax.swing.JComboBox.class);
-    Screen.on(
-        () -> {
-          box.setSelectedItem(criterion);
-          return null;
-        });
   }
 }
