@@ -11,6 +11,7 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.UIManager;
+import plyworth.shared.study.PluginSettings;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.References;
 import plyworth.workbench.host.PluginFault;
@@ -60,6 +61,11 @@ final class NoticeView implements View {
       notices.add(session.failure());
     }
     session.ranked().ifPresent(ranked -> addState(notices, ranked));
+    session
+        .study()
+        .map(PluginSettings::leftOut)
+        .filter(leftOut -> !leftOut.isEmpty())
+        .ifPresent(leftOut -> notices.add(Words.of("notice.left-out", String.join(", ", leftOut))));
     List<References.Dangling> dangling = session.dangling();
     dangling.stream()
         .flatMap(d -> d.plugin().stream())

@@ -11,6 +11,7 @@ import plyworth.workbench.analysis.Compiled;
 import plyworth.workbench.analysis.Prepared;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.Scored;
+import plyworth.workbench.analysis.TodayReview;
 import plyworth.workbench.engine.table.Progress;
 import plyworth.workbench.host.PluginCatalog;
 
@@ -29,11 +30,13 @@ final class Pipeline {
    * @param ranked the ranking
    * @param kinds the best of each kind
    * @param optionCounts candidates that use each option, by position
+   * @param today what was measured on today's pack beside what is predicted of it
    */
-  record Result(Ranked ranked, BestList kinds, List<List<BigInteger>> optionCounts) {
+  record Result(
+      Ranked ranked, BestList kinds, List<List<BigInteger>> optionCounts, TodayReview today) {
 
-    static Result of(Ranked ranked, List<List<BigInteger>> optionCounts) {
-      return new Result(ranked, BestList.kinds(ranked, KINDS), optionCounts);
+    static Result of(Ranked ranked, List<List<BigInteger>> optionCounts, TodayReview today) {
+      return new Result(ranked, BestList.kinds(ranked, KINDS), optionCounts, today);
     }
   }
 
@@ -79,7 +82,10 @@ final class Pipeline {
         Compiled.of(Prepared.of(study, catalog), () -> stopped || stale.getAsBoolean());
     Scored scored = Scored.of(compiled, progress(stale));
     tell(new Stage(Words.of("status.ranking"), -1));
-    return Result.of(Ranked.of(scored, LISTED), compiled.graph().optionCounts());
+    return Result.of(
+        Ranked.of(scored, LISTED),
+        compiled.graph().optionCounts(),
+        TodayReview.of(scored.compiled().prepared()));
   }
 
   private Progress progress(BooleanSupplier stale) {
@@ -113,6 +119,8 @@ final class Pipeline {
         && a.measurements().equals(b.measurements())
         && a.settings().equals(b.settings())
         && a.materials().equals(b.materials())
-        && a.processes().equals(b.processes());
+        && a.processes().equals(b.processes())
+        && a.plant().equals(b.plant())
+        && a.results().materials().equals(b.results().materials());
   }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import javax.swing.Timer;
 import plyworth.shared.store.StudyFile;
@@ -20,6 +21,7 @@ import plyworth.workbench.analysis.BestList;
 import plyworth.workbench.analysis.PropertyBounds;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.References;
+import plyworth.workbench.analysis.TodayReview;
 import plyworth.workbench.host.PluginCatalog;
 
 /**
@@ -48,6 +50,7 @@ final class Session {
   private BestList kinds;
   private boolean eachKind = true;
   private List<List<BigInteger>> optionCounts = List.of();
+  private TodayReview today = TodayReview.NONE;
   private Pipeline running;
   private Path reading;
   private Path writing;
@@ -260,6 +263,15 @@ final class Session {
         history -> history.apply(() -> Words.of("edit.weighting"), study -> study.with(weighting)));
   }
 
+  /**
+   * Changes the study.
+   *
+   * @param label names the edit, in the language of the moment it is asked
+   */
+  void change(Supplier<String> label, UnaryOperator<Study> change) {
+    edit(history -> history.apply(label, change));
+  }
+
   void undo() {
     edit(StudyHistory::undo);
   }
@@ -317,7 +329,7 @@ final class Session {
   private void rankAgain(Study study) {
     Ranked before = ranked;
     scoring.run(
-        stale -> Pipeline.Result.of(before.again(study, Pipeline.LISTED), optionCounts),
+        stale -> Pipeline.Result.of(before.again(study, Pipeline.LISTED), optionCounts, today),
         this::show,
         this::fail);
   }
@@ -349,6 +361,7 @@ final class Session {
     ranked = result.ranked();
     kinds = result.kinds();
     optionCounts = result.optionCounts();
+    today = result.today();
     stage = null;
     message = () -> StatusText.of(result.ranked());
     Structure first =
@@ -375,6 +388,11 @@ final class Session {
     return installed.folder();
   }
 
+  /** The plugins at hand, whether the study uses them or not. */
+  PluginCatalog installed() {
+    return installed;
+  }
+
   Path file() {
     return file;
   }
@@ -396,6 +414,11 @@ final class Session {
 
   Optional<Ranked> ranked() {
     return Optional.ofNullable(ranked);
+  }
+
+  /** What was measured on today's pack, as far as the ranking on screen knows it. */
+  TodayReview today() {
+    return today;
   }
 
   /** What is shown of the ranking first; there when {@link #ranked} is. */

@@ -58,6 +58,16 @@ final class ViewCards {
     return ranked;
   }
 
+  /** Whether a study is open, whatever is known of it; where none is, says so. */
+  boolean showOpen(Session session) {
+    boolean open = session.study().isPresent();
+    if (!open) {
+      empty.setText(nothing(session));
+    }
+    cards.show(panel, open ? "content" : "empty");
+    return open;
+  }
+
   private static String nothing(Session session) {
     if (!session.failure().isEmpty()) {
       return Words.of("chart.failed");

@@ -33,6 +33,7 @@ final class Workspace {
   private final WeightingView weighting = new WeightingView();
   private final CandidateView candidate = new CandidateView();
   private final DecisionViews decision = new DecisionViews(this::showCommands);
+  private final EvidenceViews evidence = new EvidenceViews();
   private final JTabbedPane middle = new JTabbedPane();
   private final JSplitPane right;
   private final JSplitPane whole;
@@ -47,9 +48,11 @@ final class Workspace {
     NoticeView notice = new NoticeView(commands.again);
     FootView foot = new FootView(commands.stop);
     views =
-        Stream.concat(
-                Stream.of(notice, weighting, chart, table, positions, brief, candidate, foot),
-                decision.views().stream())
+        Stream.of(
+                List.of(notice, weighting, chart, table, positions, brief, candidate, foot),
+                decision.views(),
+                evidence.views())
+            .flatMap(List::stream)
             .toList();
     JPanel top = new JPanel(new BorderLayout());
     top.add(commands.toolBar(), BorderLayout.NORTH);
@@ -74,6 +77,7 @@ final class Workspace {
     middle.addTab(Words.of("view.positions"), positions.component());
     middle.addTab(Words.of("view.brief"), brief.component());
     decision.addTo(middle);
+    evidence.addTo(middle);
     middle.setMinimumSize(new Dimension(300, 200));
     return middle;
   }
@@ -95,6 +99,7 @@ final class Workspace {
   private List<Commands.Place> places() {
     List<Commands.Place> places = new ArrayList<>(standingPlaces());
     places.addAll(decision.places(middle));
+    places.addAll(evidence.places(middle));
     return places;
   }
 
@@ -144,6 +149,7 @@ final class Workspace {
     commands.show(appearance);
     chart.redraw();
     decision.redraw();
+    evidence.redraw();
     candidate.redraw();
   }
 
