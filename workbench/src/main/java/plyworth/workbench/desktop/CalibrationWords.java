@@ -33,7 +33,7 @@ final class CalibrationWords {
         review.correcting().stream()
             .map(line -> by(ranked, line))
             .collect(Collectors.joining("; "));
-    String calibrated = Words.of("calibration.by", by);
+    String calibrated = Words.of("calibration.by", by, corrected(ranked, review));
     String rest =
         review.correcting().size() == review.lines().size()
             ? ""
@@ -43,6 +43,13 @@ final class CalibrationWords {
             ? " " + Words.of("calibration.striking")
             : "";
     return calibrated + rest + striking;
+  }
+
+  private static String corrected(Ranked ranked, TodayReview review) {
+    return review.calibrated().stream()
+        .flatMap(id -> ranked.scored().compiled().prepared().bound().criterion(id).stream())
+        .map(criterion -> CriterionWords.title(ranked, criterion))
+        .collect(Collectors.joining(", "));
   }
 
   private static String by(Ranked ranked, TodayReview.Line line) {

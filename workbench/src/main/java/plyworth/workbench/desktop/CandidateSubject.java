@@ -14,8 +14,6 @@ import plyworth.workbench.analysis.Ranked;
 /** A result of a candidate: of which structure and criterion. */
 final class CandidateSubject implements ReadingSubject {
 
-  private static final int LINES = 3;
-
   private final Session session;
   private final int row;
   private final Structure structure;
@@ -48,7 +46,6 @@ final class CandidateSubject implements ReadingSubject {
   public void addTo(EntryForm form, Runnable changed) {
     JTextArea said = StackPanel.words(structure.toString(), Font.PLAIN);
     said.setName("reading-structure");
-    said.setRows(LINES);
     form.below(said);
     choice.addTo(form, changed);
   }

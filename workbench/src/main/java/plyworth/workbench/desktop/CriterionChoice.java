@@ -1,6 +1,5 @@
 package plyworth.workbench.desktop;
 
-import java.awt.Dimension;
 import java.awt.Font;
 import java.util.List;
 import javax.swing.JComboBox;
@@ -11,8 +10,6 @@ import plyworth.workbench.host.BoundCriterion;
 
 /** A choice of criteria that have a figure which can be measured, with what each is. */
 final class CriterionChoice {
-
-  private static final int LINES = 4;
 
   private final Ranked ranked;
   private final List<BoundCriterion> offered;
@@ -28,8 +25,6 @@ final class CriterionChoice {
     box.setName("reading-criterion");
     help.setName("reading-help");
     offered.forEach(criterion -> box.addItem(CriterionWords.title(ranked, criterion)));
-    int height = LINES * help.getFontMetrics(help.getFont()).getHeight();
-    help.setPreferredSize(new Dimension(1, height));
   }
 
   /** Whether it has figures in this brief, not classes. */

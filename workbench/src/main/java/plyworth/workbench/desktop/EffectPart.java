@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import java.awt.FlowLayout;
 import java.awt.Font;
 import java.util.List;
 import java.util.Locale;
@@ -7,6 +8,7 @@ import java.util.OptionalLong;
 import javax.swing.BorderFactory;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
+import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import plyworth.shared.data.Choice;
 import plyworth.shared.study.Results;
@@ -49,9 +51,12 @@ final class EffectPart {
           work.clear();
           changed.run();
         });
-    bar.choice("effect.without", without);
+    JPanel choice = new JPanel(new FlowLayout(FlowLayout.LEADING, 8, 2));
+    choice.add(Marked.label("effect.without", without));
+    choice.add(without);
     note.setName("effect-note");
     note.setBorder(BorderFactory.createEmptyBorder(2, 10, 4, 10));
+    panel.add(choice);
     panel.add(bar.component());
     panel.add(note);
     panel.add(table.component());
@@ -72,11 +77,11 @@ final class EffectPart {
   void show(Session now) {
     session = now;
     Ranked current = now.ranked().orElse(null);
-    if (current != ranked) {
+    Study study = now.study().orElseThrow();
+    if (current != ranked || current != null && !measuredAlike(current.study(), study)) {
       ranked = current;
       work.clear();
     }
-    Study study = now.study().orElseThrow();
     boolean measured = !study.results().equals(Results.NONE) || !study.measurements().isEmpty();
     bar.show(work, measured && current != null && !now.scoring());
     ResultsEffect found = work.result().orElse(null);
@@ -91,6 +96,10 @@ final class EffectPart {
       }
       panel.revalidate();
     }
+  }
+
+  private static boolean measuredAlike(Study a, Study b) {
+    return a.results().equals(b.results()) && a.measurements().equals(b.measurements());
   }
 
   private void fill(ResultsEffect effect) {

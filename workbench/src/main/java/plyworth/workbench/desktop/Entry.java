@@ -1,7 +1,5 @@
 package plyworth.workbench.desktop;
 
-import java.awt.Component;
-import java.awt.Dimension;
 import java.awt.Font;
 import javax.swing.JComponent;
 import javax.swing.JTextArea;
@@ -20,13 +18,11 @@ final class Entry {
    * An entry.
    *
    * @param field a named field
-   * @param width of the lines of a refusal
    */
-  Entry(JComponent field, int width) {
+  Entry(JComponent field) {
     this.field = field;
     refusal.setName(field.getName() + "-refusal");
     refusal.setVisible(false);
-    refusal.setSize(width, Short.MAX_VALUE);
   }
 
   JComponent field() {
@@ -45,8 +41,6 @@ final class Entry {
   void refuse(String reason) {
     refusal.setForeground(UIManager.getColor("Actions.Red"));
     refusal.setText("▲ " + reason);
-    refusal.setPreferredSize(null);
-    refusal.setPreferredSize(new Dimension(refusal.getWidth(), refusal.getPreferredSize().height));
     show(reason, "error");
   }
 
@@ -59,10 +53,7 @@ final class Entry {
     refusal.setVisible(!reason.isEmpty());
     field.putClientProperty(OUTLINE, outline);
     field.getAccessibleContext().setAccessibleDescription(reason.isEmpty() ? null : reason);
-    Component form = field.getParent();
-    if (form != null) {
-      form.revalidate();
-    }
+    refusal.revalidate();
   }
 
   /** Whether something is wrong. */

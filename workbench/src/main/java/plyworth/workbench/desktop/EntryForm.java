@@ -1,8 +1,7 @@
 package plyworth.workbench.desktop;
 
-import java.awt.GridBagConstraints;
-import java.awt.GridBagLayout;
-import java.awt.Insets;
+import java.awt.BorderLayout;
+import java.awt.Dimension;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -11,16 +10,16 @@ import javax.swing.JPanel;
 /** Fields one below the other, each with its label before it and a refusal below it. */
 final class EntryForm {
 
-  private static final int WIDTH = 360;
+  private static final int LABELS = 140;
   private static final int GAP = 8;
 
-  private final JPanel panel = new JPanel(new GridBagLayout());
-  private int line;
+  private final StackPanel panel = new StackPanel();
 
   EntryForm() {
-    panel.setBorder(BorderFactory.createEmptyBorder(12, 12, 8, 12));
+    panel.setBorder(BorderFactory.createEmptyBorder(8, 12, 8, 16));
   }
 
+  /** The form, to be put into a scroll pane. */
   JComponent component() {
     return panel;
   }
@@ -32,36 +31,26 @@ final class EntryForm {
    * @param beside what stands behind it; null for nothing
    */
   Entry add(String key, JComponent field, JComponent beside) {
-    Entry entry = new Entry(field, WIDTH);
     JLabel label = Marked.label(key, field);
-    panel.add(label, place(0, 1, 0, new Insets(GAP, 0, 0, GAP)));
-    panel.add(field, place(1, beside == null ? 2 : 1, 1, new Insets(GAP, 0, 0, 0)));
+    label.setPreferredSize(new Dimension(LABELS, label.getPreferredSize().height));
+    JPanel line = new JPanel(new BorderLayout(GAP, 0));
+    line.setBorder(BorderFactory.createEmptyBorder(GAP, 0, 0, 0));
+    line.add(label, BorderLayout.WEST);
+    line.add(field, BorderLayout.CENTER);
     if (beside != null) {
-      panel.add(beside, place(2, 1, 0, new Insets(GAP, GAP, 0, 0)));
+      line.add(beside, BorderLayout.EAST);
     }
-    line++;
+    panel.add(line);
+    Entry entry = new Entry(field);
     below(entry.refusal());
     return entry;
   }
 
   /** Adds something that is read, in the column of the fields. */
   void below(JComponent part) {
-    panel.add(part, place(1, 2, 1, new Insets(2, 0, 0, 0)));
-    line++;
-  }
-
-  private GridBagConstraints place(int column, int columns, double weight, Insets insets) {
-    return new GridBagConstraints(
-        column,
-        line,
-        columns,
-        1,
-        weight,
-        0,
-        GridBagConstraints.LINE_START,
-        GridBagConstraints.HORIZONTAL,
-        insets,
-        0,
-        0);
+    StackPanel indented = new StackPanel();
+    indented.setBorder(BorderFactory.createEmptyBorder(2, LABELS + GAP, 0, 0));
+    indented.add(part);
+    panel.add(indented);
   }
 }

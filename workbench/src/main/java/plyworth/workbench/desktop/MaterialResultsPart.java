@@ -86,8 +86,7 @@ final class MaterialResultsPart {
         ChartTable.Column.words(Words.of("measured.column.unit")),
         ChartTable.Column.figures(Words.of("material-results.column.before")),
         ChartTable.Column.figures(Words.of("material-results.column.after")),
-        ChartTable.Column.words(Words.of("measured.column.how")),
-        ChartTable.Column.words(Words.of("material-results.column.origin")));
+        ChartTable.Column.words(Words.of("measured.column.how")));
   }
 
   private static List<String> row(Study study, MaterialResult result, ResultsReview.Moved moved) {
@@ -97,8 +96,7 @@ final class MaterialResultsPart {
         UnitText.of(moved.unit()),
         ReadingWords.estimate(moved.before()),
         ReadingWords.estimate(moved.after()),
-        ReadingWords.how(result.reading()),
-        origin(study, result));
+        ReadingWords.how(result.reading()));
   }
 
   private static String name(Study study, ResultsReview.Moved moved) {
@@ -111,7 +109,7 @@ final class MaterialResultsPart {
   }
 
   /** The source of the figure that the study reckons with, which keeps the one it had. */
-  private static String origin(Study study, MaterialResult result) {
+  private static String origin(Study study, ResultsReview.Moved result) {
     Material material = study.materialsAtHand().require(result.material());
     Property property = material.property(result.property()).orElseThrow();
     return property.points().stream()
@@ -155,7 +153,8 @@ final class MaterialResultsPart {
                   .map(ReadingWords::figure)
                   .reduce((a, b) -> a + "; " + b)
                   .orElse("–"),
-              ReadingWords.estimate(wanted.after())));
+              ReadingWords.estimate(wanted.after()),
+              origin(session.study().orElseThrow(), wanted)));
       Explanation.Curves curves = EstimateCurves.of(wanted);
       drawing.add(
           ExplanationFigure.of(curves, text -> Words.of(text.key(), text.arguments().toArray())));

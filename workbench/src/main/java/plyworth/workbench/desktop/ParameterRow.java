@@ -1,6 +1,5 @@
 package plyworth.workbench.desktop;
 
-import java.awt.Dimension;
 import java.awt.FlowLayout;
 import java.awt.Font;
 import java.awt.event.FocusAdapter;
@@ -8,6 +7,7 @@ import java.awt.event.FocusEvent;
 import java.util.Map;
 import java.util.OptionalDouble;
 import javax.swing.BorderFactory;
+import javax.swing.Box;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -16,6 +16,7 @@ import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import plyworth.shared.scoring.Parameter;
 import plyworth.shared.scoring.ScoringPlugin;
+import plyworth.shared.scoring.Text;
 import plyworth.shared.study.PluginSettings;
 import plyworth.shared.study.Study;
 import plyworth.workbench.host.Digits;
@@ -28,7 +29,7 @@ import plyworth.workbench.host.Sentences;
 final class ParameterRow {
 
   private static final int COLUMNS = 10;
-  private static final int WIDTH = 420;
+  private static final int GAP = 6;
 
   private final Parameter parameter;
   private final String plugin;
@@ -54,38 +55,44 @@ final class ParameterRow {
             take();
           }
         });
-    entry = new Entry(field, WIDTH);
+    entry = new Entry(field);
     JLabel label = new JLabel(title);
     label.setLabelFor(field);
     panel.setBorder(BorderFactory.createEmptyBorder(8, 12, 2, 12));
     panel.add(label);
     panel.add(line());
     panel.add(entry.refusal());
-    JTextArea help = StackPanel.words(said(owner, parameter.help()), Font.PLAIN);
+    JTextArea help = StackPanel.words(bounds() + "\n" + said(owner, parameter.help()), Font.PLAIN);
     help.putClientProperty("FlatLaf.styleClass", "medium");
     panel.add(help);
   }
 
-  private static String said(ScoringPlugin owner, plyworth.shared.scoring.Text text) {
+  private static String said(ScoringPlugin owner, Text text) {
     return Sentences.of(owner, text, Language.inForce().locale());
   }
 
   private JPanel line() {
-    JPanel line = new JPanel(new FlowLayout(FlowLayout.LEADING, 6, 2));
+    JPanel line = new JPanel(new FlowLayout(FlowLayout.LEADING, 0, 2));
     JButton back = reset.named(new JButton(reset), "reset:" + plugin + "/" + parameter.id() + ":");
     back.getAccessibleContext().setAccessibleName(Words.of("parameter.reset.name", title));
     line.add(field);
+    line.add(Box.createHorizontalStrut(GAP));
     line.add(new JLabel(unit()));
+    line.add(Box.createHorizontalStrut(GAP));
     line.add(back);
-    line.add(
-        new JLabel(
-            Words.of(
-                "parameter.bounds",
-                Digits.sensible(parameter.standard()),
-                Digits.sensible(parameter.lowest()),
-                Digits.sensible(parameter.highest()))));
-    line.setMaximumSize(new Dimension(Short.MAX_VALUE, line.getPreferredSize().height));
     return line;
+  }
+
+  private String bounds() {
+    return Words.of(
+        "parameter.bounds",
+        Digits.sensible(parameter.standard()),
+        Digits.sensible(parameter.lowest()),
+        amount(Digits.sensible(parameter.highest())));
+  }
+
+  private String amount(String number) {
+    return (number + " " + unit()).strip();
   }
 
   private String unit() {
@@ -124,8 +131,7 @@ final class ParameterRow {
           Words.of(
               "parameter.refused",
               NumberEntry.text(parameter.lowest()),
-              NumberEntry.text(parameter.highest()),
-              unit()));
+              amount(NumberEntry.text(parameter.highest()))));
       reset.setEnabled(true);
       panel.revalidate();
     } else {

@@ -12,6 +12,7 @@ import plyworth.shared.scoring.ScoringPlugin;
 import plyworth.shared.scoring.Text;
 import plyworth.workbench.chart.Html;
 import plyworth.workbench.host.Digits;
+import plyworth.workbench.host.LoadedPlugin;
 import plyworth.workbench.host.Sentences;
 
 /** What a plugin says of itself, as pages to read. */
@@ -24,37 +25,29 @@ final class PluginPage {
     this.plugin = plugin;
   }
 
-  /** Who it is, where it comes from, and what is wrong with it. */
+  /** Who it is, where it comes from, and what is wrong with it, in plain lines. */
   static String facts(PluginEntry entry) {
-    List<List<String>> facts = new ArrayList<>();
-    facts.add(fact("plugins.id", entry.name()));
+    List<String> facts = new ArrayList<>();
     entry
         .loaded()
-        .ifPresent(
-            loaded -> {
-              ScoringPlugin plugin = loaded.plugin();
-              facts.add(fact("plugins.version", plugin.card().version()));
-              facts.add(fact("plugins.level", Integer.toString(InterfaceLevel.CURRENT)));
-              facts.add(fact("plugins.provides", figures(plugin.provides())));
-              facts.add(fact("plugins.needs", figures(plugin.needs())));
-            });
-    entry.origin().ifPresent(path -> facts.add(fact("plugins.origin", path.toString())));
+        .map(LoadedPlugin::plugin)
+        .ifPresentOrElse(
+            plugin -> {
+              facts.add(
+                  Words.of(
+                      "plugins.identity",
+                      entry.name(),
+                      plugin.card().version(),
+                      InterfaceLevel.CURRENT));
+              facts.add(Words.of("plugins.provides", figures(plugin.provides())));
+              facts.add(Words.of("plugins.needs", figures(plugin.needs())));
+            },
+            () -> facts.add(Words.of("plugins.state." + Choice.plain(entry.state()))));
+    entry.origin().ifPresent(path -> facts.add(Words.of("plugins.origin", path)));
     if (!entry.reason().isEmpty()) {
-      facts.add(fact("plugins.reason", entry.reason()));
+      facts.add(Words.of("plugins.reason", entry.reason()));
     }
-    StringBuilder page = new StringBuilder("<html><table cellpadding='3'>");
-    for (List<String> fact : facts) {
-      page.append("<tr><td valign='top'><b>")
-          .append(Html.escaped(fact.get(0)))
-          .append("</b></td><td>")
-          .append(Html.escaped(fact.get(1)))
-          .append("</td></tr>");
-    }
-    return page.append("</table></html>").toString();
-  }
-
-  private static List<String> fact(String key, String value) {
-    return List.of(Words.of(key), value);
+    return String.join("\n", facts);
   }
 
   private static String figures(List<Figure> figures) {

@@ -17,7 +17,7 @@ import plyworth.workbench.host.LoadedPlugin;
 final class PluginSheet {
 
   private final StackPanel panel = new StackPanel();
-  private final Page facts = page("plugin-facts", "plugins.facts");
+  private final JTextArea facts = StackPanel.words("", Font.PLAIN);
   private final Page cautions = page("plugin-cautions", "plugins.cautions");
   private final Page criteria = page("plugin-criteria", "plugins.criteria");
   private final Page rules = page("plugin-rules", "plugins.rules");
@@ -31,6 +31,10 @@ final class PluginSheet {
   PluginSheet() {
     panel.setName("plugin-sheet");
     panel.setBorder(BorderFactory.createEmptyBorder(8, 4, 16, 4));
+    facts.setName("plugin-facts");
+    facts.setFocusable(true);
+    facts.getAccessibleContext().setAccessibleName(Words.of("plugins.facts"));
+    facts.setBorder(BorderFactory.createEmptyBorder(2, 12, 4, 12));
     use.setName("plugin-use");
     use.setMnemonic(marked.key());
     use.setDisplayedMnemonicIndex(marked.at());

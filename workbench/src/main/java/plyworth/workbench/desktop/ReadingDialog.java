@@ -1,6 +1,7 @@
 package plyworth.workbench.desktop;
 
 import java.awt.BorderLayout;
+import java.awt.Dimension;
 import java.awt.FlowLayout;
 import java.awt.Window;
 import java.awt.event.KeyEvent;
@@ -18,7 +19,7 @@ import plyworth.shared.scoring.Measurement;
 /** Asks for a reading; what is wrong is said beside the field, and nothing typed is lost. */
 final class ReadingDialog {
 
-  private static final int ROOM_FOR_REFUSALS = 90;
+  private static final Dimension SIZE = new Dimension(640, 620);
 
   private final JDialog dialog;
   private final ReadingSubject subject;
@@ -32,10 +33,9 @@ final class ReadingDialog {
     subject.addTo(form, this::asked);
     fields = new ReadingFields(form);
     asked();
-    JPanel top = new JPanel(new BorderLayout());
-    top.add(form.component(), BorderLayout.NORTH);
-    JScrollPane scroll = new JScrollPane(top);
+    JScrollPane scroll = new JScrollPane(form.component());
     scroll.setBorder(null);
+    scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
     dialog.add(scroll, BorderLayout.CENTER);
     dialog.add(buttons(), BorderLayout.SOUTH);
     dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
@@ -46,8 +46,7 @@ final class ReadingDialog {
             subject.first().requestFocusInWindow();
           }
         });
-    dialog.pack();
-    dialog.setSize(dialog.getWidth() + 30, dialog.getHeight() + ROOM_FOR_REFUSALS);
+    dialog.setSize(SIZE);
     dialog.setLocationRelativeTo(owner);
   }
 

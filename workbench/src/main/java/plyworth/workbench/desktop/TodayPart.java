@@ -1,10 +1,7 @@
 package plyworth.workbench.desktop;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
@@ -12,7 +9,6 @@ import plyworth.shared.scoring.Measurement;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.TodayReview;
 import plyworth.workbench.chart.ChartTable;
-import plyworth.workbench.host.BoundCriterion;
 import plyworth.workbench.host.Digits;
 
 /** What was measured on today's pack, beside what is predicted, and what that corrects. */
@@ -101,24 +97,10 @@ final class TodayPart {
         Digits.sensible(line.predicted()),
         line.wantsNote() ? ratio + " ▲" : ratio,
         line.corrects().isEmpty() ? "–" : Digits.sensible(line.calibrated()),
-        corrects(ranked, line.corrects()),
+        line.corrects().isEmpty()
+            ? Words.of("today.corrects.nothing")
+            : Words.of("today.corrects", line.corrects().size()),
         ReadingWords.how(measurement));
-  }
-
-  /** At most two are named; the explanation of the plugin lists them all. */
-  private static String corrects(Ranked ranked, Set<String> ids) {
-    if (ids.isEmpty()) {
-      return Words.of("today.corrects.nothing");
-    }
-    return ids.stream()
-        .map(id -> ranked.scored().compiled().prepared().bound().criterion(id).orElseThrow())
-        .map(criterion -> lower(ranked, criterion))
-        .collect(Collectors.joining("\n"));
-  }
-
-  private static String lower(Ranked ranked, BoundCriterion criterion) {
-    String title = CriterionWords.title(ranked, criterion);
-    return title.substring(0, 1).toLowerCase(Locale.ROOT) + title.substring(1);
   }
 
   private static List<String> waiting(Measurement measurement) {
