@@ -102,7 +102,7 @@ class PluginsWindowTest {
           });
       Screen.await("it has the keyboard", use::isFocusOwner);
       window.hand.key(KeyEvent.VK_SPACE);
-      Screen.await("it is said", () -> window.notice().contains("leaves out: cost"));
+      Screen.await("it is said", () -> window.notice().contains("leaves out: Cost"));
       window.awaitRest();
       window.picture("plugins-left-out-light");
       window.goTo(2);
@@ -199,10 +199,10 @@ class PluginsWindowTest {
                         "recyclability", Map.of("in-use", 0.0),
                         "supply", Map.of("in-use", 0.0))));
     try (OpenWindow window = OpenWindow.opened(none, SmallStudy.CATALOG)) {
-      Screen.await("it is said", () -> window.notice().contains("barrier, cost"));
+      Screen.await("it is said", () -> window.notice().contains("Barrier, Machinability"));
       goToPlugin(window, "cost");
       Screen.press("plugin-use");
-      Screen.await("one is counted", () -> !window.notice().contains("cost"));
+      Screen.await("one is counted", () -> !window.notice().contains("Cost"));
     }
   }
 
