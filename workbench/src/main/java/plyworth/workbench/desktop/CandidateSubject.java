@@ -29,7 +29,14 @@ final class CandidateSubject implements ReadingSubject {
     this.session = session;
     this.structure = structure;
     this.row = row;
-    choice = new CriterionChoice(ranked);
+    choice =
+        new CriterionChoice(
+            ranked,
+            session
+                .selection()
+                .detail()
+                .map(Detail::sheet)
+                .filter(sheet -> sheet.structure().equals(structure)));
   }
 
   /** The reading whose place it takes. */

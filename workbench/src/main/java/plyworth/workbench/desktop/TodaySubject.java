@@ -21,7 +21,7 @@ final class TodaySubject implements ReadingSubject {
   TodaySubject(Session session, Ranked ranked, int row) {
     this.session = session;
     this.row = row;
-    choice = new CriterionChoice(ranked);
+    choice = new CriterionChoice(ranked, Optional.of(ranked.baseline()));
   }
 
   /** The measurement whose place it takes. */

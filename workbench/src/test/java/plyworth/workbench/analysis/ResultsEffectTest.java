@@ -16,8 +16,7 @@ class ResultsEffectTest {
 
   /** Kraft paper so dear that other webs lead. */
   private static Study measured() {
-    Measurement price =
-        new Measurement("price", 20, "EUR/kg", 1, 1, "an invented offer", "", "");
+    Measurement price = new Measurement("price", 20, "EUR/kg", 1, 1, "an invented offer", "", "");
     Study study = SmallStudy.few();
     return study.with(
         new Results(List.of(new MaterialResult("kraft-paper", Double.NaN, price)), List.of()));
