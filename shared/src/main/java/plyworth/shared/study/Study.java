@@ -145,12 +145,20 @@ public record Study(
 
   /** The same with one parameter of a plugin set. */
   public Study with(String plugin, String parameter, double value) {
-    Map<String, Map<String, Double>> changed = new TreeMap<>(settings);
-    Map<String, Double> own = new TreeMap<>(changed.getOrDefault(plugin, Map.of()));
-    own.put(parameter, value);
-    changed.put(plugin, own);
+    return PluginSettings.set(this, plugin, parameter, value);
+  }
+
+  /** The same with other settings of plugins. */
+  public Study withSettings(Map<String, Map<String, Double>> other) {
     Altered altered = new Altered(this);
-    altered.settings = changed;
+    altered.settings = other;
+    return altered.study();
+  }
+
+  /** The same with other measurements of today's pack. */
+  public Study withMeasurements(List<Measurement> other) {
+    Altered altered = new Altered(this);
+    altered.measurements = other;
     return altered.study();
   }
 
@@ -211,6 +219,7 @@ public record Study(
     private Brief brief;
     private List<Position> positions;
     private List<Limit> limits;
+    private List<Measurement> measurements;
     private List<Weighting> weightings;
     private String weighting;
     private Map<String, Map<String, Double>> settings;
@@ -226,6 +235,7 @@ public record Study(
       brief = before.brief;
       positions = before.positions;
       limits = before.limits;
+      measurements = before.measurements;
       weightings = before.weightings;
       weighting = before.weighting;
       settings = before.settings;
@@ -245,7 +255,7 @@ public record Study(
           positions,
           before.rules,
           before.baseline,
-          before.measurements,
+          measurements,
           weightings,
           weighting,
           before.valueFunctions,

@@ -1,6 +1,7 @@
 package plyworth.workbench.analysis;
 
 import plyworth.shared.scoring.Draw;
+import plyworth.shared.study.PluginSettings;
 import plyworth.shared.study.Study;
 import plyworth.workbench.host.BoundPlugins;
 import plyworth.workbench.host.PluginCatalog;
@@ -15,14 +16,15 @@ import plyworth.workbench.host.PluginCatalog;
 public record Prepared(Study study, PluginCatalog catalog, BoundPlugins bound) {
 
   /**
-   * Binds the plugins. One that fails is left out; {@link #catalog} then marks it faulty.
+   * Binds the plugins, without those that the study leaves out. One that fails is left out as well;
+   * {@link #catalog} then marks it faulty.
    *
    * @throws plyworth.workbench.host.UnscorableBriefException when a plugin cannot score the brief
    * @throws IllegalArgumentException when a setting is out of its bounds
    */
   public static Prepared of(Study study, PluginCatalog catalog) {
     return WithoutFaulty.run(
-        catalog,
+        catalog.without(PluginSettings.leftOut(study)),
         working -> new Prepared(study, working, BoundPlugins.bind(working, study, Draw.TYPICAL)));
   }
 }

@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import plyworth.shared.data.Spelling;
 import plyworth.shared.scoring.Criterion;
 import plyworth.shared.scoring.Measurement;
 import plyworth.shared.scoring.Parameter;
+import plyworth.shared.study.PluginSettings;
 import plyworth.shared.study.Study;
 import plyworth.shared.study.WeightsBy;
 import plyworth.workbench.host.LoadedPlugin;
@@ -45,10 +47,12 @@ public final class References {
   /**
    * Everything that dangles, in the order of the study file.
    *
-   * @param leftOut plugins that are left out on purpose
+   * @param leftOut plugins that are left out on purpose, beside those that the study leaves out
    */
   public static List<Dangling> check(Study study, PluginCatalog catalog, Set<String> leftOut) {
-    References references = new References(catalog, leftOut);
+    Set<String> meant = new TreeSet<>(leftOut);
+    meant.addAll(PluginSettings.leftOut(study));
+    References references = new References(catalog, meant);
     references.found.addAll(RuleTags.check(study));
     for (int i = 0; i < study.measurements().size(); i++) {
       references.measurement("measurements[" + i + "]", study.measurements().get(i));
@@ -140,6 +144,10 @@ public final class References {
   private void setting(LoadedPlugin plugin, String id, double value) {
     List<Parameter> parameters = plugin.plugin().parameters();
     String path = "settings." + plugin.id() + "." + id;
+    if (id.equals(PluginSettings.IN_USE)) {
+      use(path, value);
+      return;
+    }
     Optional<Parameter> named = parameters.stream().filter(p -> p.id().equals(id)).findFirst();
     if (named.isEmpty()) {
       add(
@@ -148,6 +156,12 @@ public final class References {
           Spelling.suggestion(id, parameters.stream().map(Parameter::id).toList()));
     } else if (!named.get().allows(value)) {
       add(path, "the setting is " + value, "It must lie between " + bounds(named.get()) + ".");
+    }
+  }
+
+  private void use(String path, double value) {
+    if (value != 0 && value != 1) {
+      add(path, "the setting is " + value, "1 uses the plugin, 0 leaves it out.");
     }
   }
 

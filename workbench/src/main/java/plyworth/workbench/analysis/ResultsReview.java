@@ -67,10 +67,11 @@ public record ResultsReview(List<Moved> materials, List<Compared> candidates) {
   /** The results of a study that is bound. */
   public static ResultsReview of(Prepared prepared) {
     Study study = prepared.study();
-    return new ResultsReview(moved(study), compared(prepared));
+    return new ResultsReview(materials(study), candidates(prepared, study.results().candidates()));
   }
 
-  private static List<Moved> moved(Study study) {
+  /** How the results of a study moved the figures of materials. */
+  public static List<Moved> materials(Study study) {
     Map<List<Object>, Moved> moved = new LinkedHashMap<>();
     for (MaterialResult result : study.results().materials()) {
       Property after = after(study, result);
@@ -108,11 +109,12 @@ public record ResultsReview(List<Moved> materials, List<Compared> candidates) {
         .toList();
   }
 
-  private static List<Compared> compared(Prepared prepared) {
+  /** Readings of candidates beside what is predicted of them. */
+  public static List<Compared> candidates(Prepared prepared, List<CandidateResult> results) {
     Study study = prepared.study();
     List<Compared> compared = new ArrayList<>();
     Map<Structure, Map<String, Range>> predicted = new LinkedHashMap<>();
-    for (CandidateResult result : study.results().candidates()) {
+    for (CandidateResult result : results) {
       Map<String, Range> ranges =
           predicted.computeIfAbsent(
               result.structure(), s -> Ranges.of(prepared, s, DRAWS, study.seed()));

@@ -120,7 +120,11 @@ public final class RankingChart {
         .forEach(bar -> plot.addRangeMarker(new ValueMarker(bar.value(), theme.text(), DASHED)));
   }
 
+  /** Without any criterion there is no bar to write beside. */
   private static void writeValues(CategoryPlot plot, RankingBars bars, ChartTheme theme) {
+    if (plot.getDataset().getColumnCount() == 0) {
+      return;
+    }
     for (RankingBars.Bar bar : bars.bars()) {
       String value = String.format(Locale.ROOT, " %.3f", bar.value());
       String open = bar.open() ? String.format(Locale.ROOT, " – %.3f", bar.upTo()) : "";

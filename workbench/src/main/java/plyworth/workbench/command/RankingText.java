@@ -11,6 +11,7 @@ import plyworth.shared.brief.Brief;
 import plyworth.shared.scoring.Finding;
 import plyworth.shared.scoring.Measurement;
 import plyworth.shared.structure.Structure;
+import plyworth.shared.study.PluginSettings;
 import plyworth.shared.study.WeightsBy;
 import plyworth.workbench.analysis.BestList;
 import plyworth.workbench.analysis.NotMakeable;
@@ -132,6 +133,13 @@ final class RankingText {
     out.println();
   }
 
+  private String unmeasured(String id) {
+    String plugin = id.substring(0, id.indexOf('/'));
+    return PluginSettings.leftOut(ranked.study()).contains(plugin)
+        ? "the study leaves the plugin " + plugin + " out"
+        : "no plugin that is loaded measures it";
+  }
+
   /** The criteria whose weight is shared out, each with the reason. */
   private void uncounted() {
     for (Weighed weighed : criteria) {
@@ -139,11 +147,7 @@ final class RankingText {
         uncounted(weighed.asked(), weighed.criterion().id(), CriterionText.whyNot(ranked, weighed));
       }
     }
-    ranked
-        .ranking()
-        .model()
-        .lost()
-        .forEach((id, share) -> uncounted(share, id, "no plugin that is loaded measures it"));
+    ranked.ranking().model().lost().forEach((id, share) -> uncounted(share, id, unmeasured(id)));
     if (!ranked.ranking().model().weighted()) {
       out.println("  No criterion counts: every value is 0 and the order means nothing.");
     }

@@ -35,6 +35,13 @@ final class CriterionWords {
         + "</body></html>";
   }
 
+  /** Conditions and formula in plain text. */
+  static String plainHelp(Ranked ranked, BoundCriterion criterion) {
+    String conditions =
+        criterion.criterion().conditions().isEmpty() ? "" : conditions(ranked, criterion) + "\n";
+    return conditions + sentence(ranked, criterion, criterion.criterion().formula());
+  }
+
   private static String conditions(Ranked ranked, BoundCriterion criterion) {
     return Sentences.word(
         plugin(ranked, criterion), criterion.criterion().conditions(), Language.inForce().locale());

@@ -3,6 +3,7 @@ package plyworth.workbench.desktop;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
+import java.awt.KeyboardFocusManager;
 import java.util.List;
 import java.util.function.IntConsumer;
 import javax.swing.BorderFactory;
@@ -44,6 +45,8 @@ final class FigureTable {
     table.setDefaultRenderer(Object.class, new ChartCells());
     table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
+    table.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
+    table.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
     table
         .getSelectionModel()
         .addListSelectionListener(
@@ -72,6 +75,16 @@ final class FigureTable {
   /** Told which row was chosen. */
   void whenChosen(IntConsumer listener) {
     chosen = listener;
+  }
+
+  /** Does something when a key is struck on the table. */
+  void whenStruck(String key, Runnable work) {
+    Keys.bind(table, key, work);
+  }
+
+  /** Marks a row. */
+  void choose(int row) {
+    table.setRowSelectionInterval(row, row);
   }
 
   void show(ChartTable figures) {

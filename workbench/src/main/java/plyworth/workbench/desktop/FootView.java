@@ -15,6 +15,7 @@ final class FootView implements View {
 
   private final JPanel panel = new JPanel(new BorderLayout(12, 0));
   private final JLabel message = new JLabel(" ");
+  private final JLabel calibration = new JLabel("");
   private final JProgressBar progress = new JProgressBar(0, FULL);
   private final JPanel work = new JPanel(new FlowLayout(FlowLayout.TRAILING, 8, 0));
 
@@ -27,9 +28,14 @@ final class FootView implements View {
     JLabel caution = new JLabel(Words.of("caution"));
     caution.setName("caution");
     caution.putClientProperty("FlatLaf.styleClass", "small");
+    calibration.setName("calibration");
+    calibration.putClientProperty("FlatLaf.styleClass", "small");
+    JPanel small = new JPanel(new BorderLayout(16, 0));
+    small.add(caution, BorderLayout.CENTER);
+    small.add(calibration, BorderLayout.EAST);
     JPanel lines = new JPanel(new BorderLayout());
     lines.add(message, BorderLayout.NORTH);
-    lines.add(caution, BorderLayout.SOUTH);
+    lines.add(small, BorderLayout.SOUTH);
     panel.setBorder(BorderFactory.createEmptyBorder(6, 12, 6, 12));
     panel.add(lines, BorderLayout.CENTER);
     panel.add(work, BorderLayout.EAST);
@@ -45,6 +51,13 @@ final class FootView implements View {
     String text = session.stage().map(Pipeline.Stage::text).orElse(session.message());
     message.setText(text.isEmpty() ? " " : text);
     message.setToolTipText(text.isEmpty() ? null : text);
+    calibration.setText(
+        session.ranked().map(ranked -> CalibrationWords.brief(session.today())).orElse(""));
+    calibration.setToolTipText(
+        session
+            .ranked()
+            .map(ranked -> CalibrationWords.said(ranked, session.today()))
+            .orElse(null));
     work.setVisible(session.scoring());
     double share = session.stage().map(Pipeline.Stage::share).orElse(-1.0);
     progress.setIndeterminate(session.scoring() && share < 0);

@@ -5,6 +5,8 @@ import java.awt.Color;
 import java.awt.Font;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -60,6 +62,7 @@ final class NoticeView implements View {
       notices.add(session.failure());
     }
     session.ranked().ifPresent(ranked -> addState(notices, ranked));
+    leftOut(session).ifPresent(names -> notices.add(Words.of("notice.left-out", names)));
     List<References.Dangling> dangling = session.dangling();
     dangling.stream()
         .flatMap(d -> d.plugin().stream())
@@ -71,6 +74,16 @@ final class NoticeView implements View {
         .map(d -> Words.of("notice.dangling", d.toString()))
         .forEach(notices::add);
     return notices;
+  }
+
+  /** The names of the plugins that are there, and that the study leaves out. */
+  private static Optional<String> leftOut(Session session) {
+    String names =
+        PluginEntry.all(session).stream()
+            .filter(entry -> entry.state() == PluginEntry.State.LEFT_OUT)
+            .map(PluginEntry::title)
+            .collect(Collectors.joining(", "));
+    return names.isEmpty() ? Optional.empty() : Optional.of(names);
   }
 
   private static void addState(List<String> notices, Ranked ranked) {

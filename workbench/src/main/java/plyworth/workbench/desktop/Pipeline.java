@@ -9,6 +9,7 @@ import plyworth.workbench.analysis.Compiled;
 import plyworth.workbench.analysis.Prepared;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.Scored;
+import plyworth.workbench.analysis.TodayReview;
 import plyworth.workbench.engine.table.Progress;
 import plyworth.workbench.host.PluginCatalog;
 
@@ -26,11 +27,12 @@ final class Pipeline {
    *
    * @param ranked the ranking
    * @param kinds the best of each kind
+   * @param today what was measured on today's pack beside what is predicted of it
    */
-  record Result(Ranked ranked, BestList kinds) {
+  record Result(Ranked ranked, BestList kinds, TodayReview today) {
 
-    static Result of(Ranked ranked) {
-      return new Result(ranked, BestList.kinds(ranked, KINDS));
+    static Result of(Ranked ranked, TodayReview today) {
+      return new Result(ranked, BestList.kinds(ranked, KINDS), today);
     }
   }
 
@@ -76,7 +78,7 @@ final class Pipeline {
         Compiled.of(Prepared.of(study, catalog), () -> stopped || stale.getAsBoolean());
     Scored scored = Scored.of(compiled, progress(stale));
     tell(new Stage(Words.of("status.ranking"), -1));
-    return Result.of(Ranked.of(scored, LISTED));
+    return Result.of(Ranked.of(scored, LISTED), TodayReview.of(scored.compiled().prepared()));
   }
 
   private Progress progress(BooleanSupplier stale) {

@@ -21,6 +21,9 @@ final class RankingRows extends AbstractTableModel {
 
   private static final long serialVersionUID = 1L;
 
+  /** Columns before the first criterion. */
+  private static final int FIGURES = 2;
+
   /**
    * What stands in a cell.
    *
@@ -44,6 +47,7 @@ final class RankingRows extends AbstractTableModel {
   private final transient List<List<Cell>> cells = new ArrayList<>();
   private final List<String> header = new ArrayList<>();
   private final List<String> help = new ArrayList<>();
+  private final List<String> headHelp = new ArrayList<>();
 
   private RankingRows() {}
 
@@ -79,6 +83,7 @@ final class RankingRows extends AbstractTableModel {
       header.add("<html><center>" + broken(title) + "<br>" + Html.escaped(unit));
       String unknown = Words.of("table.unknown");
       help.add(CriterionWords.help(ranked, criterion, unknown));
+      headHelp.add(CriterionWords.help(ranked, criterion, ""));
     }
     header.add(Words.of("table.structure"));
     help.add("");
@@ -130,6 +135,12 @@ final class RankingRows extends AbstractTableModel {
     }
     boolean unknown = Double.isNaN(cells.get(row).get(column).order());
     return unknown ? help.get(column) : null;
+  }
+
+  /** What the criterion of a column is and how it is computed; null where it is none. */
+  String headTip(int column) {
+    int place = column - FIGURES;
+    return place < 0 || place >= headHelp.size() ? null : headHelp.get(place);
   }
 
   @Override

@@ -32,6 +32,12 @@ final class RankingTable extends WideTable {
       private static final long serialVersionUID = 1L;
 
       @Override
+      public String getToolTipText(MouseEvent event) {
+        int column = columnAtPoint(event.getPoint());
+        return column < 0 ? null : rows().headTip(convertColumnIndexToModel(column));
+      }
+
+      @Override
       public Dimension getPreferredSize() {
         Dimension size = super.getPreferredSize();
         for (int c = 0; c < columnModel.getColumnCount(); c++) {

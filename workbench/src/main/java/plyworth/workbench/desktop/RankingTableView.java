@@ -65,6 +65,9 @@ final class RankingTableView implements View {
     shown = ranked;
     table.fill(ranked);
     Columns.fit(table);
-    note.setText(Words.of("table.note", ranked.best().size(), ranked.ranking().counts().ranked()));
+    note.setText(
+        Words.of("table.note", ranked.best().size(), ranked.ranking().counts().ranked())
+            + "\n"
+            + CalibrationWords.said(ranked, session.today()));
   }
 }

@@ -20,6 +20,7 @@ import plyworth.workbench.analysis.BestList;
 import plyworth.workbench.analysis.PropertyBounds;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.References;
+import plyworth.workbench.analysis.TodayReview;
 import plyworth.workbench.host.PluginCatalog;
 
 /**
@@ -48,6 +49,7 @@ final class Session {
   private Ranked ranked;
   private BestList kinds;
   private boolean eachKind = true;
+  private TodayReview today = TodayReview.NONE;
   private Pipeline running;
   private Path reading;
   private Path writing;
@@ -285,6 +287,15 @@ final class Session {
     }
   }
 
+  /**
+   * Changes the study.
+   *
+   * @param label names the edit, in the language of the moment it is asked
+   */
+  void change(Supplier<String> label, UnaryOperator<Study> change) {
+    edit(history -> history.apply(label, change));
+  }
+
   void undo() {
     edit(StudyHistory::undo);
   }
@@ -343,7 +354,9 @@ final class Session {
   private void rankAgain(Study study) {
     Ranked before = ranked;
     scoring.run(
-        stale -> Pipeline.Result.of(before.again(study, Pipeline.LISTED)), this::show, this::fail);
+        stale -> Pipeline.Result.of(before.again(study, Pipeline.LISTED), today),
+        this::show,
+        this::fail);
   }
 
   private void scoreAll() {
@@ -372,6 +385,7 @@ final class Session {
   private void show(Pipeline.Result result) {
     ranked = result.ranked();
     kinds = result.kinds();
+    today = result.today();
     stage = null;
     message = () -> StatusText.of(result.ranked());
     if (ranked.study().equals(history.current())) {
@@ -411,6 +425,11 @@ final class Session {
     return installed.folder();
   }
 
+  /** The plugins at hand, whether the study uses them or not. */
+  PluginCatalog installed() {
+    return installed;
+  }
+
   Path file() {
     return file;
   }
@@ -432,6 +451,11 @@ final class Session {
 
   Optional<Ranked> ranked() {
     return Optional.ofNullable(ranked);
+  }
+
+  /** What was measured on today's pack, as far as the ranking on screen knows it. */
+  TodayReview today() {
+    return today;
   }
 
   /** What is shown of the ranking first; there when {@link #ranked} is. */

@@ -49,6 +49,16 @@ final class ViewCards {
     return ranked.filter(r -> seen);
   }
 
+  /** Whether a study is open, while in sight, whatever is known of it; where none is, says so. */
+  boolean showOpen(Session session) {
+    boolean open = session.study().isPresent();
+    if (!open) {
+      empty.setText(nothing(session));
+    }
+    cards.show(panel, open ? "content" : "empty");
+    return sight.of(session) && open;
+  }
+
   private static String nothing(Session session) {
     if (!session.failure().isEmpty()) {
       return Words.of("chart.failed");

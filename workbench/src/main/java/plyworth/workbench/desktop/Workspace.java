@@ -36,6 +36,7 @@ final class Workspace {
   private final CandidateView candidate = new CandidateView();
   private final DecisionViews decision = new DecisionViews(this::showCommands);
   private final DataViews data = new DataViews();
+  private final EvidenceViews evidence = new EvidenceViews();
   private final JTabbedPane middle = new JTabbedPane();
   private final JSplitPane right;
   private final JSplitPane whole;
@@ -55,7 +56,8 @@ final class Workspace {
                 List.<View>of(
                     notice, weighting, chart, table, positions, brief, candidate, foot, movement),
                 decision.views(),
-                data.views())
+                data.views(),
+                evidence.views())
             .flatMap(List::stream)
             .toList();
     JPanel top = new JPanel(new BorderLayout());
@@ -85,6 +87,7 @@ final class Workspace {
     middle.addTab(Words.of("view.brief"), brief.component());
     decision.addTo(middle);
     data.addTo(middle);
+    evidence.addTo(middle);
     middle.setMinimumSize(UIScale.scale(new Dimension(300, 200)));
     return middle;
   }
@@ -107,6 +110,7 @@ final class Workspace {
     List<Commands.Place> places = new ArrayList<>(standingPlaces());
     places.addAll(decision.places(middle));
     places.addAll(data.places(middle));
+    places.addAll(evidence.places(middle));
     return places;
   }
 
@@ -162,6 +166,7 @@ final class Workspace {
     chart.redraw();
     positions.redraw();
     decision.redraw();
+    evidence.redraw();
     candidate.redraw();
   }
 

@@ -7,6 +7,7 @@ import plyworth.shared.scoring.BlockingRule;
 import plyworth.shared.scoring.Criterion;
 import plyworth.shared.scoring.Parameter;
 import plyworth.shared.scoring.ScoringPlugin;
+import plyworth.shared.study.PluginSettings;
 
 /** Checks what a plugin declares of itself. */
 final class Declarations {
@@ -26,6 +27,10 @@ final class Declarations {
     }
     if (plugin.blockingRules().size() > MOST_RULES) {
       throw new PluginFaultException("it declares more than " + MOST_RULES + " blocking rules");
+    }
+    if (plugin.parameters().stream().anyMatch(p -> p.id().equals(PluginSettings.IN_USE))) {
+      throw new PluginFaultException(
+          "it declares the parameter " + PluginSettings.IN_USE + ", which every plugin has");
     }
     distinct("criterion", plugin.criteria().stream().map(Criterion::id).toList());
     distinct("parameter", plugin.parameters().stream().map(Parameter::id).toList());

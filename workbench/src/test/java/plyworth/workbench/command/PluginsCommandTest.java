@@ -11,6 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import plyworth.shared.store.StudyFile;
+import plyworth.shared.study.PluginSettings;
 import plyworth.workbench.BrothStudy;
 
 /** Plugins come and go; what is there works. */
@@ -92,6 +94,37 @@ class PluginsCommandTest {
         CommandLineRun.of(Stream.concat(Stream.of(command, study), flat).toArray());
     assertThat(run.code()).isZero();
     return run;
+  }
+
+  /** The broth study with a word on whether cost is used. */
+  private Path withCostInUse(String value) throws IOException {
+    StudyFile.Opened opened = StudyFile.open(study);
+    Path file = folder.resolve("in-use-" + value + ".study.json");
+    StudyFile.save(
+        file,
+        PluginSettings.set(opened.study(), "cost", "in-use", Double.parseDouble(value)),
+        StudyFile.NEW);
+    return file;
+  }
+
+  @Test
+  void aPluginThatTheStudyLeavesOutIsNotCountedAndThatIsSaid() throws IOException {
+    Path without = withCostInUse("0");
+    CommandLineRun run = CommandLineRun.of("rank", without);
+    assertThat(run.code()).isZero();
+    assertThat(run.out())
+        .contains("cost/packed-per-1000 is shared out: the study leaves the plugin cost out");
+    OwnPlugins.remove(plugins, "cost");
+    assertThat(CommandLineRun.of("rank", without, "--plugins", plugins).code()).isZero();
+    assertThat(CommandLineRun.of("rank", withCostInUse("1")).out()).doesNotContain("leaves");
+  }
+
+  @Test
+  void aPluginIsUsedOrNot() throws IOException {
+    CommandLineRun refused = CommandLineRun.of("rank", withCostInUse("0.5"));
+    assertThat(refused.code()).isEqualTo(2);
+    assertThat(refused.err())
+        .contains("settings.cost.in-use", "1 uses the plugin, 0 leaves it out");
   }
 
   @Test

@@ -3,6 +3,7 @@ package plyworth.workbench.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JLabel;
 import org.junit.jupiter.api.BeforeAll;
@@ -44,7 +45,9 @@ class ViewCardsTest {
   void everyPartThatTakesTheKeyboardHasANameThatCanBeRead() {
     Screen.on(
         () -> {
-          for (View view : new DecisionViews(() -> {}).views()) {
+          List<View> views = new ArrayList<>(new DecisionViews(() -> {}).views());
+          views.addAll(new EvidenceViews().views());
+          for (View view : views) {
             Screen.all(view.component()).stream()
                 .filter(
                     part ->
@@ -52,6 +55,7 @@ class ViewCardsTest {
                             || part instanceof StripCanvas
                             || part instanceof SectionRow
                             || part instanceof Page
+                            || part instanceof javax.swing.JList
                             || part instanceof javax.swing.JTable)
                 .forEach(
                     part ->
