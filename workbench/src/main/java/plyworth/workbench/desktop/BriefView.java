@@ -1,6 +1,8 @@
 package plyworth.workbench.desktop;
 
 import java.awt.BorderLayout;
+import java.awt.FlowLayout;
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -21,7 +23,19 @@ final class BriefView implements View {
   private final JPanel panel = new JPanel(new BorderLayout());
   private Study shown;
 
-  BriefView() {
+  private final Command edit;
+
+  /**
+   * The brief of no study yet.
+   *
+   * @param editing asks for another brief
+   */
+  BriefView(Runnable editing) {
+    edit = Command.of("brief.edit", null, editing);
+    edit.setEnabled(false);
+    JPanel tools = new JPanel(new FlowLayout(FlowLayout.LEADING, 8, 6));
+    tools.add(edit.named(new JButton(edit), "button:"));
+    panel.add(tools, BorderLayout.NORTH);
     panel.add(new JScrollPane(text), BorderLayout.CENTER);
   }
 
@@ -33,6 +47,7 @@ final class BriefView implements View {
   @Override
   public void show(Session session) {
     Study now = session.study().orElse(null);
+    edit.setEnabled(now != null);
     if (now != null && changed(now)) {
       shown = now;
       text.show(html(now));
@@ -42,6 +57,8 @@ final class BriefView implements View {
   private boolean changed(Study now) {
     return shown == null
         || now.brief() != shown.brief()
+        || !now.question().equals(shown.question())
+        || !now.notes().equals(shown.notes())
         || !now.measurements().equals(shown.measurements())
         || !now.plant().equals(shown.plant());
   }

@@ -24,6 +24,7 @@ final class Commands {
 
   final Command stop;
   final Command again;
+  private final Command fresh;
   private final Command open;
   private final Command save;
   private final Command saveAs;
@@ -37,6 +38,7 @@ final class Commands {
   private final Command remark;
   private final Command eachKind;
   private final Command all;
+  private final Command brief;
   private final Command find;
   private final Map<Appearance, Command> appearances = new EnumMap<>(Appearance.class);
   private final Map<Language, Command> languages = new EnumMap<>(Language.class);
@@ -44,6 +46,8 @@ final class Commands {
   private final RecentMenu recent;
 
   Commands(WorkbenchFrame frame, Session session, List<Place> places) {
+    fresh = Command.of("action.new", menu(KeyEvent.VK_N, 0), frame::newStudy);
+    brief = Command.of("action.brief", menu(KeyEvent.VK_B, 0), frame::editBrief);
     open = Command.of("action.open", menu(KeyEvent.VK_O, 0), frame::chooseAndOpen);
     save = Command.of("action.save", menu(KeyEvent.VK_S, 0), frame::save);
     saveAs =
@@ -106,6 +110,7 @@ final class Commands {
     saveAs.setEnabled(free && history.isPresent());
     stop.setEnabled(session.scoring());
     again.setEnabled(history.isPresent() && !session.scoring());
+    brief.setEnabled(history.isPresent());
     pin.setEnabled(canPin);
     boolean selected = session.selection().structure().isPresent();
     decide.setEnabled(selected);
@@ -131,8 +136,8 @@ final class Commands {
 
   private List<Group> groups() {
     return List.of(
-        new Group("menu.file", List.of(open, save, saveAs, quit), List.of()),
-        new Group("menu.edit", List.of(undo, redo, find), List.of()),
+        new Group("menu.file", List.of(fresh, open, save, saveAs, quit), List.of()),
+        new Group("menu.edit", List.of(undo, redo, brief, find), List.of()),
         new Group("menu.ranking", List.of(stop, again, why, pin), List.of(eachKind, all)),
         new Group("menu.decision", List.of(decide, withdraw, remark), List.of()),
         new Group("menu.view", places, List.copyOf(appearances.values())),
@@ -153,7 +158,7 @@ final class Commands {
   JMenuBar menuBar() {
     JMenuBar bar = new JMenuBar();
     groups().forEach(group -> bar.add(menu(group)));
-    bar.getMenu(0).insert(recent.component(), 1);
+    bar.getMenu(0).insert(recent.component(), 2);
     return bar;
   }
 

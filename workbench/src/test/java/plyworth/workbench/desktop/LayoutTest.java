@@ -84,7 +84,7 @@ class LayoutTest {
     views.put(new WeightingView(), new Dimension(250, 620));
     views.put(new RankingTableView(), new Dimension(420, 620));
     views.put(new PositionsView(), new Dimension(420, 620));
-    views.put(new BriefView(), new Dimension(420, 620));
+    views.put(new BriefView(() -> {}), new Dimension(420, 620));
     views.put(new CandidateView(), new Dimension(580, 620));
     views.put(new FootView(Command.of("action.stop", null, () -> {})), new Dimension(1260, 60));
     return views;
