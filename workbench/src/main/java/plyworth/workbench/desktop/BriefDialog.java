@@ -24,7 +24,7 @@ import plyworth.shared.study.Study;
 /** The form of a brief as a dialog: for a new study, or for the one on screen. */
 final class BriefDialog {
 
-  private static final Dimension SIZE = new Dimension(1060, 720);
+  private static final Dimension SIZE = new Dimension(1160, 760);
 
   private final JDialog dialog;
   private final BriefForm form;
@@ -32,7 +32,12 @@ final class BriefDialog {
   private final Background reading = new Background();
 
   private BriefDialog(
-      JFrame owner, String key, Study base, BriefDraft began, Session session, Consumer<Study> taken) {
+      JFrame owner,
+      String key,
+      Study base,
+      BriefDraft began,
+      Session session,
+      Consumer<Study> taken) {
     this.taken = taken;
     form = new BriefForm(base, began, () -> session.selection().structure());
     dialog = new JDialog(owner, Words.of(key + ".title"), true);
@@ -50,10 +55,8 @@ final class BriefDialog {
   /** Asks for a new study. */
   static void create(JFrame owner, Session session, Path examples, Consumer<Study> made) {
     Study first = PaperLaminate.study();
-    BriefDialog asked =
-        new BriefDialog(owner, "new", first, NewStudy.draft(first), session, made);
-    asked.dialog.add(
-        asked.beginning(NewStudy.all(session, examples)), BorderLayout.NORTH);
+    BriefDialog asked = new BriefDialog(owner, "new", first, NewStudy.draft(first), session, made);
+    asked.dialog.add(asked.beginning(NewStudy.all(session, examples)), BorderLayout.NORTH);
     asked.dialog.setVisible(true);
   }
 

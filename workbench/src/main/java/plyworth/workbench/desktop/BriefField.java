@@ -61,8 +61,7 @@ enum BriefField {
   DELIQUESCENCE(figure(PRODUCT, Measure.PLAIN, 0, 1).with(SORPTION, "deliquescent")),
   ALLOWED_UPTAKE(positive(PRODUCT, Measure.MOISTURE).with(SORPTION, "deliquescent")),
   DRY_MASS(
-      positive(PRODUCT, Measure.MASS)
-          .with(SORPTION, "library", "gab", "linear", "deliquescent")),
+      positive(PRODUCT, Measure.MASS).with(SORPTION, "library", "gab", "linear", "deliquescent")),
   INITIAL_ACTIVITY(
       figure(PRODUCT, Measure.PLAIN, 0, 1)
           .explained()
@@ -76,10 +75,8 @@ enum BriefField {
           .with(SORPTION, "library", "gab", "linear", "deliquescent")),
   OXYGEN(choice(PRODUCT, How.CHOICE, "form.oxygen.", List.of("none", "limit"))),
   OXYGEN_UPTAKE(positive(PRODUCT, Measure.PPM).explained().with(OXYGEN, "limit")),
-  OXYGEN_HEADSPACE(
-      figure(PRODUCT, Measure.PERCENT, 0, 100).explained().with(OXYGEN, "limit")),
-  VOLATILE(
-      choice(PRODUCT, How.CHOICE, "form.volatile.", List.of("none", "limit")).explained()),
+  OXYGEN_HEADSPACE(figure(PRODUCT, Measure.PERCENT, 0, 100).explained().with(OXYGEN, "limit")),
+  VOLATILE(choice(PRODUCT, How.CHOICE, "form.volatile.", List.of("none", "limit")).explained()),
   SUBSTANCE(words(PRODUCT, How.LINE).with(VOLATILE, "limit")),
   MASS_FRACTION(figure(PRODUCT, Measure.SHARE, 0, 1).with(VOLATILE, "limit")),
   CHARGE(positive(PRODUCT, Measure.MASS).with(VOLATILE, "limit")),
@@ -97,8 +94,7 @@ enum BriefField {
   HUMIDITY(figure(STORAGE, Measure.PERCENT, 0, 100).with(CLIMATE, "constant")),
   MONTHS(words(STORAGE, How.LINES).explained().with(CLIMATE, "months")),
   SEASONS(words(STORAGE, How.LINES).explained().with(CLIMATE, "seasons")),
-  HANDLING(
-      choice(STORAGE, How.CHOICE, "brief.handling.", plain(Handling.values())).explained()),
+  HANDLING(choice(STORAGE, How.CHOICE, "brief.handling.", plain(Handling.values())).explained()),
 
   PACK_FORMAT(choice(PACK, How.CHOICE, "brief.pack.", plain(Pack.Format.values()))),
   PACK_WIDTH(positive(PACK, Measure.LENGTH)),

@@ -1,6 +1,7 @@
 package plyworth.workbench.desktop;
 
 import java.awt.BorderLayout;
+import java.awt.FlowLayout;
 import java.awt.Font;
 import java.util.EnumMap;
 import java.util.Map;
@@ -15,7 +16,6 @@ import javax.swing.JTabbedPane;
 import javax.swing.JTextArea;
 import javax.swing.SwingConstants;
 import javax.swing.SwingUtilities;
-import javax.swing.UIManager;
 import plyworth.shared.brief.ProductLibrary;
 import plyworth.shared.data.Choice;
 import plyworth.shared.structure.Structure;
@@ -73,9 +73,7 @@ final class BriefForm {
     }
     JScrollPane scroll =
         new JScrollPane(
-            page,
-            JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED,
-            JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+            page, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
     scroll.setBorder(BorderFactory.createEmptyBorder());
     Marked marked = Marked.of("form.section." + Choice.plain(section));
     pages.addTab(marked.text(), scroll);
@@ -89,7 +87,7 @@ final class BriefForm {
             "form.selected",
             null,
             () -> selected.get().ifPresent(s -> say(BriefField.BASELINE, s.toString())));
-    JPanel line = new JPanel(new java.awt.FlowLayout(java.awt.FlowLayout.LEADING, 0, 0));
+    JPanel line = new JPanel(new FlowLayout(FlowLayout.LEADING, 0, 0));
     line.add(take.named(new JButton(take), "button:"));
     return line;
   }
@@ -145,7 +143,8 @@ final class BriefForm {
     if (showing) {
       return;
     }
-    if (field == BriefField.KNOWN_PRODUCT) {
+    boolean library = "library".equals(rows.get(BriefField.SORPTION).input().text());
+    if (field == BriefField.KNOWN_PRODUCT || field == BriefField.SORPTION && library) {
       takeCriticalActivity();
     }
     judge();
@@ -159,7 +158,8 @@ final class BriefForm {
         .find(draft().text(BriefField.KNOWN_PRODUCT))
         .map(product -> product.criticalActivity(celsius))
         .filter(Double::isFinite)
-        .ifPresent(activity -> say(BriefField.CRITICAL_ACTIVITY, MoistureEntries.rounded(activity)));
+        .ifPresent(
+            activity -> say(BriefField.CRITICAL_ACTIVITY, MoistureEntries.rounded(activity)));
   }
 
   private void judge() {
@@ -168,7 +168,9 @@ final class BriefForm {
     rows.forEach(
         (field, row) -> {
           row.setVisible(draft.asks(field));
-          row.judge(reading.faults().getOrDefault(field, ""));
+          String fault = reading.faults().getOrDefault(field, "");
+          boolean silent = !fault.isEmpty() || !draft.asks(field);
+          row.judge(fault, silent ? "" : EntryRemark.of(field, draft, reading));
         });
     drawing.show(reading.pack());
     for (BriefSection section : BriefSection.values()) {
@@ -185,9 +187,8 @@ final class BriefForm {
         reading.faults().keySet().stream().filter(f -> f.ask().section() == section).count();
     Marked marked = Marked.of("form.section." + Choice.plain(section));
     int at = section.ordinal();
-    pages.setTitleAt(at, faults == 0 ? marked.text() : marked.text() + " (" + faults + ")");
+    pages.setTitleAt(at, faults == 0 ? marked.text() : marked.text() + "  ✗ " + faults);
     pages.setDisplayedMnemonicIndexAt(at, marked.at());
-    pages.setForegroundAt(at, faults == 0 ? null : UIManager.getColor("Actions.Red"));
   }
 
   private void sum() {

@@ -27,7 +27,7 @@ interface BriefInput {
     return switch (field.ask().how()) {
       case LINE, FIGURE -> new LineInput(changed);
       case AREA -> new AreaInput(3, changed);
-      case NOTATION -> new AreaInput(4, changed);
+      case NOTATION -> new AreaInput(5, changed);
       case LINES -> new AreaInput(12, changed);
       case CHOICE -> new ChoiceInput(field.ask(), changed);
       case CHECKS -> new ChecksInput(field.ask(), changed);

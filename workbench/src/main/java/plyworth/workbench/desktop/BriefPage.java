@@ -18,8 +18,8 @@ import javax.swing.Scrollable;
 final class BriefPage extends JPanel implements Scrollable {
 
   private static final long serialVersionUID = 1L;
-  private static final int NAMES = 190;
-  private static final int INPUTS = 300;
+  private static final int NAMES = 210;
+  private static final int INPUTS = 360;
   private static final int GAP = 10;
   private static final int STEP = 20;
   private static final int NARROW = 180;

@@ -26,7 +26,6 @@ final class BriefRow {
     note.setName("note:" + name);
     label = new JLabel(field.title());
     label.setLabelFor(input.target());
-    input.target().getAccessibleContext().setAccessibleName(field.title());
     input.target().addFocusListener(new Coming());
   }
 
@@ -46,18 +45,30 @@ final class BriefRow {
     return note;
   }
 
-  /** Shows what is wrong with it; empty when nothing is. */
-  void judge(String fault) {
+  /**
+   * Shows what is to be said of it.
+   *
+   * @param fault what is wrong; empty when nothing is
+   * @param remark what it comes to; may be empty
+   */
+  void judge(String fault, String remark) {
     boolean wrong = !fault.isEmpty();
     input.mark(wrong);
-    String said = wrong ? fault : hint();
+    String said = wrong ? "✗ " + fault : (remark + "  " + hint()).strip();
     if (!said.equals(note.getText())) {
       note.setText(said);
     }
     note.setFont(UIManager.getFont("Label.font").deriveFont(wrong ? Font.BOLD : Font.PLAIN));
     note.setForeground(
-        UIManager.getColor(wrong ? "Actions.Red" : "Label.disabledForeground"));
-    input.target().getAccessibleContext().setAccessibleDescription(said);
+        wrong ? UIManager.getColor("Label.foreground") : Appearance.chartTheme().muted());
+    if (input.target().isFocusOwner()) {
+      describe();
+    }
+  }
+
+  /** Says the note to those who hear the field that has the keyboard. */
+  private void describe() {
+    input.target().getAccessibleContext().setAccessibleDescription(note.getText());
   }
 
   /** Units that may be typed, and what else is good to know. */
@@ -79,6 +90,7 @@ final class BriefRow {
   private final class Coming extends FocusAdapter {
     @Override
     public void focusGained(FocusEvent event) {
+      describe();
       JComponent shown = input.component();
       ((JComponent) shown.getParent()).scrollRectToVisible(shown.getBounds());
     }

@@ -184,7 +184,7 @@ final class Commands {
     JToolBar bar = new JToolBar();
     bar.setFloatable(false);
     bar.setName("tools");
-    List.of(open, save, undo, redo).forEach(command -> bar.add(command.button()));
+    List.of(fresh, open, save, undo, redo).forEach(command -> bar.add(command.button()));
     return bar;
   }
 }

@@ -64,8 +64,6 @@ final class MarketEntries {
 
   private static String tooNarrow(Pack pack, double usable) {
     return Words.of(
-        "form.no-lane",
-        Measure.LENGTH.write(pack.laneWidthMm()),
-        Measure.LENGTH.write(usable));
+        "form.no-lane", Measure.LENGTH.write(pack.laneWidthMm()), Measure.LENGTH.write(usable));
   }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import plyworth.workbench.host.Digits;
 
 /**
  * What a figure in a form measures, with the units it may be typed in; a figure without a unit is
@@ -104,6 +105,12 @@ enum Measure {
     return (number(figure) + " " + symbol()).strip();
   }
 
+  /** An inside figure with sensible digits, in the first unit. */
+  String sensible(double figure) {
+    return (Digits.sensible(units.get(0).fromInside(figure).doubleValue()) + " " + symbol())
+        .strip();
+  }
+
   private String number(double figure) {
     BigDecimal number = units.get(0).fromInside(figure);
     return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
@@ -122,10 +129,17 @@ enum Measure {
     }
     Matcher written = WRITTEN.matcher(typed);
     if (!written.matches()) {
-      throw new WrongEntry(Words.of("entry.no-figure", typed, write(units.get(0).toInside(BigDecimal.TEN))));
+      throw new WrongEntry(
+          Words.of("entry.no-figure", typed, write(units.get(0).toInside(BigDecimal.TEN))));
     }
     String digits = written.group(1).replaceAll("[ \\u00a0\\u202f]", "").replace('−', '-');
     return unit(written.group(2)).toInside(new BigDecimal(digits));
+  }
+
+  /** Whether a figure that can be read is in the first unit. */
+  boolean inFirstUnit(String text) {
+    Matcher written = WRITTEN.matcher(text.strip());
+    return written.matches() && unit(written.group(2)).equals(units.get(0));
   }
 
   private EntryUnit unit(String text) {

@@ -53,8 +53,7 @@ final class MoistureEntries {
     Optional<Isotherm> isotherm = sorption.map(s -> s.at(celsius));
     double initial = activity(answers, BriefField.INITIAL_ACTIVITY, isotherm);
     double critical = activity(answers, BriefField.CRITICAL_ACTIVITY, isotherm);
-    MoistureLimit.Way way =
-        answers.choice(BriefField.SPOILT_BY, MoistureLimit.Way.values());
+    MoistureLimit.Way way = answers.choice(BriefField.SPOILT_BY, MoistureLimit.Way.values());
     boolean crystals = isotherm.filter(Isotherm.Deliquescent.class::isInstance).isPresent();
     if (crystals && way == MoistureLimit.Way.DRYING) {
       answers.fault(BriefField.SPOILT_BY, Words.of("form.crystals-dry"));

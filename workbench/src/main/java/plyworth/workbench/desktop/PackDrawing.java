@@ -23,7 +23,7 @@ import plyworth.workbench.host.Digits;
 final class PackDrawing extends JComponent implements Accessible {
 
   private static final long serialVersionUID = 1L;
-  private static final Dimension SIZE = new Dimension(640, 360);
+  private static final Dimension SIZE = new Dimension(640, 330);
   private static final int LEFT = 16;
   private static final int TOP = 34;
   private static final int FOOT = 90;
@@ -111,8 +111,7 @@ final class PackDrawing extends JComponent implements Accessible {
   private void view(Graphics2D g, double x, double scale, PackShape shape, boolean flat) {
     Rectangle2D outline = scaled(flat ? shape.outline() : shape.web(), x, scale);
     g.setFont(getFont(Font.BOLD));
-    g.drawString(
-        Words.of(flat ? "pack-drawing.front" : "pack-drawing.web"), (float) x, TOP - 14f);
+    g.drawString(Words.of(flat ? "pack-drawing.front" : "pack-drawing.web"), (float) x, TOP - 14f);
     g.setFont(getFont(Font.PLAIN));
     g.setColor(UIManager.getColor("TextField.background"));
     g.fill(outline);

@@ -52,14 +52,12 @@ final class ProductEntries {
                 answers.choice(BriefField.PRODUCT_FORM, Product.Form.values()),
                 answers.figure(BriefField.PRODUCT_MASS),
                 contents(answers),
-                asked(
-                    answers, BriefField.DRY_MASS, () -> MoistureEntries.read(answers, climate)),
+                asked(answers, BriefField.DRY_MASS, () -> MoistureEntries.read(answers, climate)),
                 asked(answers, BriefField.OXYGEN_UPTAKE, () -> oxygen(answers)),
                 asked(answers, BriefField.SUBSTANCE, () -> volatileContent(answers))));
   }
 
-  private static <T> Optional<T> asked(
-      BriefAnswers answers, BriefField field, Supplier<T> reader) {
+  private static <T> Optional<T> asked(BriefAnswers answers, BriefField field, Supplier<T> reader) {
     return answers.asks(field) ? answers.made(field, reader) : Optional.empty();
   }
 

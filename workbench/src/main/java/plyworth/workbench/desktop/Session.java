@@ -116,10 +116,7 @@ final class Session {
   private void take(Path path, StudyFile.Opened opened) {
     boolean kept = opened.fingerprint().equals(StudyFile.NEW);
     Study study = opened.study();
-    show(
-        path,
-        opened.fingerprint(),
-        kept ? StudyHistory.unsaved(study) : new StudyHistory(study));
+    show(path, opened.fingerprint(), kept ? StudyHistory.unsaved(study) : new StudyHistory(study));
   }
 
   /**

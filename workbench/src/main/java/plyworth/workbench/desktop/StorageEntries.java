@@ -76,8 +76,7 @@ final class StorageEntries {
                       answers.words(BriefField.CLIMATE_NAME),
                       answers.figure(BriefField.TEMPERATURE),
                       answers.figure(BriefField.HUMIDITY));
-              case "months" ->
-                  new Climate(answers.words(BriefField.CLIMATE_NAME), months(answers));
+              case "months" -> new Climate(answers.words(BriefField.CLIMATE_NAME), months(answers));
               default ->
                   new Climate(
                       answers.words(BriefField.CLIMATE_NAME),

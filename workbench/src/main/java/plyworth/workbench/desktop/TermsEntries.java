@@ -73,8 +73,7 @@ final class TermsEntries {
           .read(typed.replaceAll("\\s+", " "));
     } catch (IllegalArgumentException e) {
       answers.fault(
-          BriefField.BASELINE,
-          typed.isEmpty() ? Words.of("form.baseline.needed") : e.getMessage());
+          BriefField.BASELINE, typed.isEmpty() ? Words.of("form.baseline.needed") : e.getMessage());
       return base.baseline();
     }
   }

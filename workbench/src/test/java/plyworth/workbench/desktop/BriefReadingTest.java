@@ -36,8 +36,7 @@ class BriefReadingTest {
                 .toList());
     Climate seasons =
         new Climate(
-            "monsoon",
-            List.of(new Climate.Season(120, 30, 85), new Climate.Season(245, 24.5, 55)));
+            "monsoon", List.of(new Climate.Season(120, 30, 85), new Climate.Season(245, 24.5, 55)));
     return Stream.concat(
         Stream.of("sugar-stick", "seasoning-stick", "isopropanol-wipe", "freeze-dried-snack")
             .map(name -> StudyFile.open(Path.of("../studies", name + StudyFile.SUFFIX)).study()),

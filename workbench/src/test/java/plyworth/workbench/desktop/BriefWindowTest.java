@@ -184,7 +184,7 @@ class BriefWindowTest {
       Screen.await("it is said", () -> note("pack-width").contains("mm, cm, in"));
       assertThat(verdict()).contains("Pack", "Flat width", "\"furlong\" is no unit here");
       assertThat(Screen.on(() -> pages.getTitleAt(BriefSection.PACK.ordinal())))
-          .isEqualTo("Pack (1)");
+          .isEqualTo("Pack  ✗ 1");
       window.picture("brief-wrong");
       Screen.on(
           () -> {
