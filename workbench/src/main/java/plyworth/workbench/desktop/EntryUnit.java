@@ -2,9 +2,11 @@ package plyworth.workbench.desktop;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.text.Normalizer;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
 /**
  * A unit that may be typed after a figure. What is typed is multiplied, divided and shifted as a
@@ -22,6 +24,10 @@ record EntryUnit(
     BigDecimal divisor,
     BigDecimal offset,
     List<String> spellings) {
+
+  /** Units that are words, which every language has its own for. */
+  private static final Set<String> WORDS =
+      Set.of("days", "weeks", "months", "years", "packs", "thousand", "million");
 
   /** The inside unit itself. */
   static EntryUnit inside(String symbol, String... spellings) {
@@ -44,10 +50,23 @@ record EntryUnit(
         Arrays.asList(spellings));
   }
 
-  /** Whether a text names this unit. */
+  /** How it is written on screen in the language in force. */
+  String shown() {
+    return WORDS.contains(symbol) ? Words.of("unit." + symbol) : symbol;
+  }
+
+  /** Whether a text names this unit, in whatever language, raised or full-width characters. */
   boolean named(String text) {
-    String wanted = text.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
-    return wanted.equals(symbol.toLowerCase(Locale.ROOT)) || spellings.contains(wanted);
+    String wanted = plain(text);
+    return wanted.equals(plain(symbol))
+        || wanted.equals(plain(shown()))
+        || spellings.stream().map(EntryUnit::plain).anyMatch(wanted::equals);
+  }
+
+  private static String plain(String text) {
+    return Normalizer.normalize(text.strip(), Normalizer.Form.NFKC)
+        .toLowerCase(Locale.ROOT)
+        .replaceAll("\\s+", " ");
   }
 
   /** The figure in the inside unit. */

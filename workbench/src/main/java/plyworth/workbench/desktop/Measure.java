@@ -42,7 +42,7 @@ enum Measure {
   DIFFERENCE(inside("K", "°c"), ratio("°F", "5", "9", "0", "f", "degf")),
   /** A long time; inside days. */
   DAYS(
-      inside("days", "day", "d", "天", "日"),
+      inside("days", "day", "d", "天"),
       times("weeks", "7", "week", "w", "周"),
       ratio("months", "365", "12", "0", "month", "月", "个月"),
       times("years", "365", "year", "y", "年")),
@@ -75,7 +75,10 @@ enum Measure {
   /** Frequency; inside cycles a minute. */
   PER_MINUTE(inside("1/min", "/min", "per min", "cycles/min", "cpm")),
   /** A count of packs. */
-  PACKS(inside("packs", "pack", "包"), times("thousand", "1000", "k"), times("million", "1000000"));
+  PACKS(
+      inside("packs", "pack", "包"),
+      times("thousand", "1000", "k", "千"),
+      times("million", "1000000", "百万"));
 
   private static final Pattern WRITTEN =
       Pattern.compile(
@@ -92,12 +95,12 @@ enum Measure {
 
   /** The unit of a figure that is typed without one. */
   String symbol() {
-    return units.get(0).symbol();
+    return units.get(0).shown();
   }
 
   /** The units that may be typed, as a list for people. */
   String symbols() {
-    return units.stream().map(EntryUnit::symbol).collect(Collectors.joining(", "));
+    return units.stream().map(EntryUnit::shown).collect(Collectors.joining(", "));
   }
 
   /** An inside figure as it is typed: in the first unit, to the last digit. */
@@ -123,7 +126,7 @@ enum Measure {
    * @throws WrongEntry saying what would be right
    */
   double read(String text) {
-    String typed = text.strip();
+    String typed = halfWidth(text);
     if (COMMA.matcher(typed).matches()) {
       throw new WrongEntry(Words.of("entry.comma"));
     }
@@ -138,8 +141,17 @@ enum Measure {
 
   /** Whether a figure that can be read is in the first unit. */
   boolean inFirstUnit(String text) {
-    Matcher written = WRITTEN.matcher(text.strip());
+    Matcher written = WRITTEN.matcher(halfWidth(text));
     return written.matches() && unit(written.group(2)).equals(units.get(0));
+  }
+
+  /** Figures typed in an East Asian width are the same figures. */
+  private static String halfWidth(String text) {
+    StringBuilder half = new StringBuilder();
+    for (char c : text.strip().toCharArray()) {
+      half.append(c >= '！' && c <= '～' ? (char) (c - '！' + '!') : c);
+    }
+    return half.toString();
   }
 
   private EntryUnit unit(String text) {

@@ -114,7 +114,7 @@ final class StorageEntries {
 
   /** Figures parted by commas, semicolons or, as sheets copy them, tabs. */
   private static Season season(String line, boolean withDays) {
-    String[] cells = line.strip().split("\\s*[,;\t]\\s*");
+    String[] cells = line.strip().split("\\s*[,;，；\t]\\s*");
     int wanted = withDays ? 3 : 2;
     if (cells.length != wanted) {
       throw new WrongEntry(Words.of("form.line.cells", wanted, cells.length));

@@ -74,7 +74,11 @@ class BriefReadingTest {
     "SHELF_LIFE, 26 weeks, 182",
     "JAW, 302 °F, 150",
     "ORDER_SIZE, 2 000 000, 2000000",
-    "ORDER_SIZE, 0.5 million, 500000"
+    "ORDER_SIZE, 0.5 million, 500000",
+    "PACK_WIDTH, ２５ mm, 25",
+    "HEADSPACE, 1 cm3, 1",
+    "CONTACT, 3000 W/(m2·K), 3000",
+    "SHELF_LIFE, 2 年, 730"
   })
   void figuresAreTakenInTheUnitTheyAreTypedIn(BriefField field, String typed, double inside) {
     BriefAnswers answers = new BriefAnswers(DRAFT.with(field, typed));

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assumptions.assumeFalse;
 import java.awt.GraphicsEnvironment;
 import java.awt.Window;
 import java.awt.event.KeyEvent;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import javax.swing.JComboBox;
@@ -259,6 +261,40 @@ class BriefWindowTest {
       Screen.await("it is open", () -> window.title().contains("lost.study.json"));
       assertThat(window.title()).startsWith("•");
       window.awaitRest();
+    }
+  }
+
+  @Test
+  void aWindowWithoutAStudyMakesOne() throws IOException {
+    Path empty = Files.writeString(folder.resolve("empty.study.json"), "{}");
+    try (OpenWindow window = OpenWindow.opened(empty, SmallStudy.CATALOG)) {
+      window.refusal();
+      window.understand();
+      window.shortcut(KeyEvent.VK_N);
+      awaitKeyboard("title");
+      type(window, "first");
+      window.hand.key(KeyEvent.VK_ENTER);
+      awaitGone("new");
+      window.awaitRest();
+      assertThat(window.title()).startsWith("•").contains("first.study.json");
+    }
+  }
+
+  @Test
+  void leavingAStudyThatWasNeverSavedAsksWhereToSaveIt() {
+    try (OpenWindow window = OpenWindow.ranked(file, SmallStudy.CATALOG)) {
+      window.shortcut(KeyEvent.VK_N);
+      awaitKeyboard("title");
+      type(window, "kept");
+      window.hand.key(KeyEvent.VK_ENTER);
+      awaitGone("new");
+      window.awaitRest();
+      window.shortcut(KeyEvent.VK_Q);
+      window.answer("Yes");
+      window.choose(folder.resolve("kept"));
+      Screen.await("the window is closed", () -> !window.frame.isShowing());
+      assertThat(StudyFile.open(folder.resolve("kept.study.json")).study().title())
+          .isEqualTo("kept");
     }
   }
 
