@@ -85,9 +85,13 @@ final class PackDrawing extends JComponent implements Accessible {
         RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
     g.setFont(UIManager.getFont("Label.font"));
     g.setColor(text());
-    shown.ifPresent(pack -> draw(g, new PackShape(pack)));
-    String seal = shown.isPresent() ? "   " + Words.of("pack-drawing.seal") : "";
-    g.drawString(caption() + seal, LEFT, getHeight() - 10);
+    shown.ifPresentOrElse(
+        pack -> {
+          draw(g, new PackShape(pack));
+          String all = caption() + "   " + Words.of("pack-drawing.seal");
+          g.drawString(all, LEFT, getHeight() - 10);
+        },
+        () -> g.drawString(caption(), LEFT, TOP));
     g.dispose();
   }
 

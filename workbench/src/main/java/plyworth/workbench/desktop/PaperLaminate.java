@@ -30,49 +30,48 @@ import plyworth.shared.study.Weighting;
  */
 final class PaperLaminate {
 
-  private static final String BALANCED = "balanced";
-
-  private static final List<Position> POSITIONS =
-      List.of(
-          position("Varnish", "nothing", "overprint-varnish-wb 1 g/m2 @flexo-water"),
-          position(
-              "Print",
-              "ink-wb 1.4 g/m2 @flexo-water 45 %",
-              "ink-nc 1.4 g/m2 @flexo-solvent 45 %",
-              "ink-nc 1.8 g/m2 @gravure-solvent 45 %"),
-          position(
-              "Outer web",
-              "kraft-paper 40 g/m2",
-              "kraft-paper 50 g/m2",
-              "kraft-paper 60 g/m2",
-              "clay-coated-paper 50 g/m2",
-              "barrier-paper-wv 60 g/m2",
-              "barrier-paper-high 75 g/m2"),
-          position("Bond", bonds()),
-          position(
-              "Barrier web",
-              "nothing",
-              "aluminium-foil 6.35 um !bright-out",
-              "aluminium-foil 7 um !bright-out",
-              "bopet-met 12 um",
-              "bopp-met 18 um",
-              "bopet-alox 12 um",
-              "bopet-siox 12 um",
-              "mdo-pe-evoh 17 um"),
-          position("Inner bond", bonds()),
-          position(
-              "Sealant",
-              "nothing",
-              "ldpe 15 um @extrusion-coating",
-              "ldpe 25 um @extrusion-coating",
-              "ldpe 17 um @extrusion-coating / plastomer 8 um @extrusion-coating",
-              "eaa 20 um @extrusion-coating",
-              "ionomer 20 um @extrusion-coating",
-              "mlldpe 30 um",
-              "mlldpe 40 um",
-              "cpp 25 um"));
-
   private PaperLaminate() {}
+
+  private static List<Position> positions() {
+    return List.of(
+        position("varnish", "nothing", "overprint-varnish-wb 1 g/m2 @flexo-water"),
+        position(
+            "print",
+            "ink-wb 1.4 g/m2 @flexo-water 45 %",
+            "ink-nc 1.4 g/m2 @flexo-solvent 45 %",
+            "ink-nc 1.8 g/m2 @gravure-solvent 45 %"),
+        position(
+            "outer-web",
+            "kraft-paper 40 g/m2",
+            "kraft-paper 50 g/m2",
+            "kraft-paper 60 g/m2",
+            "clay-coated-paper 50 g/m2",
+            "barrier-paper-wv 60 g/m2",
+            "barrier-paper-high 75 g/m2"),
+        position("bond", bonds()),
+        position(
+            "barrier-web",
+            "nothing",
+            "aluminium-foil 6.35 um !bright-out",
+            "aluminium-foil 7 um !bright-out",
+            "bopet-met 12 um",
+            "bopp-met 18 um",
+            "bopet-alox 12 um",
+            "bopet-siox 12 um",
+            "mdo-pe-evoh 17 um"),
+        position("inner-bond", bonds()),
+        position(
+            "sealant",
+            "nothing",
+            "ldpe 15 um @extrusion-coating",
+            "ldpe 25 um @extrusion-coating",
+            "ldpe 17 um @extrusion-coating / plastomer 8 um @extrusion-coating",
+            "eaa 20 um @extrusion-coating",
+            "ionomer 20 um @extrusion-coating",
+            "mlldpe 30 um",
+            "mlldpe 40 um",
+            "cpp 25 um"));
+  }
 
   /** The study, without a title. */
   static Study study() {
@@ -80,7 +79,7 @@ final class PaperLaminate {
         "",
         "",
         brief(),
-        POSITIONS,
+        positions(),
         NeighbourRules.standard(),
         LayerNotation.readStructure(
             "ink-nc 1.8 g/m2 @gravure-solvent 45 % / kraft-paper 50 g/m2"
@@ -88,11 +87,11 @@ final class PaperLaminate {
                 + " / ldpe 25 um @extrusion-coating"),
         List.of(),
         List.of(
-            weighting(BALANCED, 3, 3, 2, 2, 1),
-            weighting("cost-led", 2, 6, 2, 1, 0.5),
-            weighting("protection-led", 6, 1.5, 3, 1, 0.5),
-            weighting("sustainability-led", 2, 1.5, 1, 6, 2)),
-        BALANCED,
+            weighting("balanced", 3, 3, 2, 2, 1),
+            weighting("cost", 2, 6, 2, 1, 0.5),
+            weighting("protection", 6, 1.5, 3, 1, 0.5),
+            weighting("sustainability", 2, 1.5, 1, 6, 2)),
+        Words.of("laminate.weighting.balanced"),
         Map.of(),
         List.of(),
         Map.of(),
@@ -113,8 +112,10 @@ final class PaperLaminate {
     };
   }
 
-  private static Position position(String title, String... options) {
-    return new Position(title, Arrays.stream(options).map(PaperLaminate::option).toList());
+  private static Position position(String place, String... options) {
+    return new Position(
+        Words.of("laminate.position." + place),
+        Arrays.stream(options).map(PaperLaminate::option).toList());
   }
 
   private static Option option(String text) {
@@ -124,9 +125,9 @@ final class PaperLaminate {
   }
 
   private static Weighting weighting(
-      String name, double margin, double cost, double window, double grade, double solvent) {
+      String by, double margin, double cost, double window, double grade, double solvent) {
     return new Weighting(
-        name,
+        Words.of("laminate.weighting." + by),
         Map.of(
             "barrier/margin", margin,
             "cost/packed-per-1000", cost,
@@ -152,7 +153,7 @@ final class PaperLaminate {
     double room = ClimateZones.require("II").temperatureC();
     MoistureLimit limit = new MoistureLimit(powder, 7.7, 0.25, powder.criticalActivity(room));
     return new Product(
-        powder.name(),
+        Words.of("form.known.seasoning-powder"),
         Product.Form.POWDER,
         8,
         Set.of("fines"),
@@ -163,7 +164,7 @@ final class PaperLaminate {
 
   private static Machine machine() {
     return new Machine(
-        "stick machine",
+        Words.of("laminate.machine"),
         8,
         150,
         8,

@@ -166,6 +166,23 @@ class BriefFormTest {
   }
 
   @Test
+  void aMonthThatIsWrongIsSaidBesideTheTwelveLines() {
+    Screen.on(
+        () -> {
+          BriefForm form = form();
+          part(form.component(), "field:climate", JComboBox.class).setSelectedIndex(2);
+          field(form, "climate-name").setText("port town");
+          part(form.component(), "field:months", JTextArea.class)
+              .setText("18 °C, 70 %\n".repeat(7) + "64 °F\t102 %\n" + "24, 80\n".repeat(4));
+          part(form.component(), "brief-pages", JTabbedPane.class).setSelectedIndex(2);
+          Painted.layOut(form.component(), 1140, 660);
+          Screen.keep("brief-months", Painted.picture(form.component()));
+          assertThat(note(form, "months")).contains("Line 8: Write a figure between 0 % and 100 %");
+          return null;
+        });
+  }
+
+  @Test
   void aFormThatSaysWhatItBeganWithWasNotTypedInto() {
     Screen.on(
         () -> {
