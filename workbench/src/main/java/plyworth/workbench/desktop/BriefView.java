@@ -58,6 +58,8 @@ final class BriefView implements View {
     return shown == null
         || now.brief() != shown.brief()
         || !now.question().equals(shown.question())
+        || !now.baseline().equals(shown.baseline())
+        || !now.limits().equals(shown.limits())
         || !now.notes().equals(shown.notes())
         || !now.measurements().equals(shown.measurements())
         || !now.plant().equals(shown.plant());
@@ -71,6 +73,7 @@ final class BriefView implements View {
   private static String html(Study study) {
     StringBuilder html = new StringBuilder("<html><table cellpadding='4'>");
     line(html, "brief.question", study.question());
+    terms(html, study);
     product(html, study.brief().product());
     Brief brief = study.brief();
     line(html, "brief.climate", ClimateWords.of(brief.climate()));
@@ -101,6 +104,21 @@ final class BriefView implements View {
     study.plant().ifPresent(plant -> plant(html, plant));
     line(html, "brief.notes", study.notes().isEmpty() ? Words.of("brief.none") : study.notes());
     return html.append("</table></html>").toString();
+  }
+
+  /** Today's structure, and the limits that are a deadline and a target price. */
+  private static void terms(StringBuilder html, Study study) {
+    line(html, "form.field.baseline", UnitText.of(study.baseline().toString()));
+    BriefDraft draft = BriefDraft.of(study);
+    String deadline = draft.text(BriefField.DEADLINE);
+    String price = draft.text(BriefField.PRICE);
+    if (!deadline.isEmpty()) {
+      line(html, "form.field.deadline", deadline);
+    }
+    if (!price.isEmpty()) {
+      String of = Words.of("form.price-of." + draft.text(BriefField.PRICE_OF));
+      line(html, "form.field.price", Words.of("brief.price", price, of));
+    }
   }
 
   private static void pack(StringBuilder html, Pack pack) {

@@ -63,7 +63,7 @@ class BriefReadingTest {
     return BriefReading.of(draft, MINT).study().orElseThrow().brief();
   }
 
-  /** Exact factors of the international inch, pound and ounce. */
+  /** Factors of NIST Special Publication 811, appendix B (from memory). */
   @ParameterizedTest
   @CsvSource({
     "PACK_WIDTH, 1 in, 25.4",
@@ -75,6 +75,10 @@ class BriefReadingTest {
     "JAW, 302 °F, 150",
     "ORDER_SIZE, 2 000 000, 2000000",
     "ORDER_SIZE, 0.5 million, 500000",
+    "HEADSPACE, 1 fl oz, 29.5735295625",
+    "FEED, 100 ft/min, 0.508",
+    "CONTACT, 500 BTU/(h·ft²·°F), 2839.1315",
+    "JAW_SPREAD, 9 °F, 5",
     "PACK_WIDTH, ２５ mm, 25",
     "HEADSPACE, 1 cm3, 1",
     "CONTACT, 3000 W/(m2·K), 3000",

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import java.awt.GraphicsEnvironment;
+import java.awt.Rectangle;
 import java.awt.Window;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
@@ -262,6 +263,33 @@ class BriefWindowTest {
       assertThat(window.title()).startsWith("•");
       window.awaitRest();
     }
+  }
+
+  @Test
+  void aStudyIsMadeByMouse() {
+    try (OpenWindow window = OpenWindow.ranked(file, SmallStudy.CATALOG)) {
+      click(window, "button:action.new");
+      awaitKeyboard("title");
+      click(window, "field:title");
+      type(window, "by mouse");
+      JTabbedPane pages = Screen.get("brief-pages", JTabbedPane.class);
+      Rectangle pack = Screen.on(() -> pages.getBoundsAt(BriefSection.PACK.ordinal()));
+      window.hand.click(pages, (int) pack.getCenterX(), (int) pack.getCenterY());
+      click(window, "field:pack-length");
+      awaitKeyboard("pack-length");
+      type(window, "105");
+      click(window, "button:new.done");
+      awaitGone("new");
+      window.awaitRest();
+      window.goTo(4);
+      Screen.await(
+          "the brief says the length",
+          () -> window.text("brief", Page.class, Page::getText).contains("105 mm"));
+    }
+  }
+
+  private static void click(OpenWindow window, String name) {
+    window.hand.click(Screen.get(name, JComponent.class));
   }
 
   @Test
