@@ -72,7 +72,7 @@ final class BriefView implements View {
 
   private static String html(Study study) {
     StringBuilder html = new StringBuilder("<html><table cellpadding='4'>");
-    line(html, "brief.question", study.question());
+    line(html, "brief.question", orNone(study.question()));
     terms(html, study);
     product(html, study.brief().product());
     Brief brief = study.brief();
@@ -102,7 +102,7 @@ final class BriefView implements View {
             Digits.sensible(brief.order().orders()),
             Digits.sensible(brief.order().newColours())));
     study.plant().ifPresent(plant -> plant(html, plant));
-    line(html, "brief.notes", study.notes().isEmpty() ? Words.of("brief.none") : study.notes());
+    line(html, "brief.notes", orNone(study.notes()));
     return html.append("</table></html>").toString();
   }
 
@@ -155,7 +155,7 @@ final class BriefView implements View {
   private static void product(StringBuilder html, Product product) {
     line(html, "brief.product", product.name() + ", " + Digits.sensible(product.massG()) + " g");
     String contents = String.join(", ", product.contents());
-    line(html, "brief.contents", contents.isEmpty() ? Words.of("brief.none") : contents);
+    line(html, "brief.contents", orNone(contents));
     product
         .moisture()
         .ifPresent(
@@ -193,6 +193,10 @@ final class BriefView implements View {
                         Digits.sensible(100 * v.massFraction()),
                         Digits.sensible(v.chargeG()),
                         Digits.sensible(v.allowedLossPercent()))));
+  }
+
+  private static String orNone(String words) {
+    return words.isEmpty() ? Words.of("brief.none") : words;
   }
 
   private static void line(StringBuilder html, String key, String value) {
