@@ -136,6 +136,22 @@ public record Study(
     return altered.study();
   }
 
+  /** The same under other words. */
+  public Study withWords(String otherTitle, String otherQuestion, String otherNotes) {
+    Altered altered = new Altered(this);
+    altered.title = otherTitle;
+    altered.question = otherQuestion;
+    altered.notes = otherNotes;
+    return altered.study();
+  }
+
+  /** The same with another structure to beat. */
+  public Study withBaseline(Structure other) {
+    Altered altered = new Altered(this);
+    altered.baseline = other;
+    return altered.study();
+  }
+
   /** The same for another brief. */
   public Study with(Brief other) {
     Altered altered = new Altered(this);
@@ -216,7 +232,10 @@ public record Study(
   private static final class Altered {
 
     private final Study before;
+    private String title;
+    private String question;
     private Brief brief;
+    private Structure baseline;
     private List<Position> positions;
     private List<Limit> limits;
     private List<Measurement> measurements;
@@ -229,10 +248,14 @@ public record Study(
     private Results results;
     private List<Remark> remarks;
     private Decision decision;
+    private String notes;
 
     Altered(Study before) {
       this.before = before;
+      title = before.title;
+      question = before.question;
       brief = before.brief;
+      baseline = before.baseline;
       positions = before.positions;
       limits = before.limits;
       measurements = before.measurements;
@@ -245,16 +268,17 @@ public record Study(
       results = before.results;
       remarks = before.remarks;
       decision = before.decision;
+      notes = before.notes;
     }
 
     Study study() {
       return new Study(
-          before.title,
-          before.question,
+          title,
+          question,
           brief,
           positions,
           before.rules,
-          before.baseline,
+          baseline,
           measurements,
           weightings,
           weighting,
@@ -268,7 +292,7 @@ public record Study(
           results,
           remarks,
           decision,
-          before.notes);
+          notes);
     }
   }
 }

@@ -1,6 +1,8 @@
 package plyworth.workbench.desktop;
 
 import java.awt.BorderLayout;
+import java.awt.FlowLayout;
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -21,7 +23,19 @@ final class BriefView implements View {
   private final JPanel panel = new JPanel(new BorderLayout());
   private Study shown;
 
-  BriefView() {
+  private final Command edit;
+
+  /**
+   * The brief of no study yet.
+   *
+   * @param editing asks for another brief
+   */
+  BriefView(Runnable editing) {
+    edit = Command.of("brief.edit", null, editing);
+    edit.setEnabled(false);
+    JPanel tools = new JPanel(new FlowLayout(FlowLayout.LEADING, 8, 6));
+    tools.add(edit.named(new JButton(edit), "button:"));
+    panel.add(tools, BorderLayout.NORTH);
     panel.add(new JScrollPane(text), BorderLayout.CENTER);
   }
 
@@ -33,6 +47,7 @@ final class BriefView implements View {
   @Override
   public void show(Session session) {
     Study now = session.study().orElse(null);
+    edit.setEnabled(now != null);
     if (now != null && changed(now)) {
       shown = now;
       text.show(html(now));
@@ -42,6 +57,10 @@ final class BriefView implements View {
   private boolean changed(Study now) {
     return shown == null
         || now.brief() != shown.brief()
+        || !now.question().equals(shown.question())
+        || !now.baseline().equals(shown.baseline())
+        || !now.limits().equals(shown.limits())
+        || !now.notes().equals(shown.notes())
         || !now.measurements().equals(shown.measurements())
         || !now.plant().equals(shown.plant());
   }
@@ -53,7 +72,8 @@ final class BriefView implements View {
 
   private static String html(Study study) {
     StringBuilder html = new StringBuilder("<html><table cellpadding='4'>");
-    line(html, "brief.question", study.question());
+    line(html, "brief.question", orNone(study.question()));
+    terms(html, study);
     product(html, study.brief().product());
     Brief brief = study.brief();
     line(html, "brief.climate", ClimateWords.of(brief.climate()));
@@ -82,8 +102,23 @@ final class BriefView implements View {
             Digits.sensible(brief.order().orders()),
             Digits.sensible(brief.order().newColours())));
     study.plant().ifPresent(plant -> plant(html, plant));
-    line(html, "brief.notes", study.notes().isEmpty() ? Words.of("brief.none") : study.notes());
+    line(html, "brief.notes", orNone(study.notes()));
     return html.append("</table></html>").toString();
+  }
+
+  /** Today's structure, and the limits that are a deadline and a target price. */
+  private static void terms(StringBuilder html, Study study) {
+    line(html, "form.field.baseline", UnitText.of(study.baseline().toString()));
+    BriefDraft draft = BriefDraft.of(study);
+    String deadline = draft.text(BriefField.DEADLINE);
+    String price = draft.text(BriefField.PRICE);
+    if (!deadline.isEmpty()) {
+      line(html, "form.field.deadline", deadline);
+    }
+    if (!price.isEmpty()) {
+      String of = Words.of("form.price-of." + draft.text(BriefField.PRICE_OF));
+      line(html, "form.field.price", Words.of("brief.price", price, of));
+    }
   }
 
   private static void pack(StringBuilder html, Pack pack) {
@@ -120,7 +155,7 @@ final class BriefView implements View {
   private static void product(StringBuilder html, Product product) {
     line(html, "brief.product", product.name() + ", " + Digits.sensible(product.massG()) + " g");
     String contents = String.join(", ", product.contents());
-    line(html, "brief.contents", contents.isEmpty() ? Words.of("brief.none") : contents);
+    line(html, "brief.contents", orNone(contents));
     product
         .moisture()
         .ifPresent(
@@ -158,6 +193,10 @@ final class BriefView implements View {
                         Digits.sensible(100 * v.massFraction()),
                         Digits.sensible(v.chargeG()),
                         Digits.sensible(v.allowedLossPercent()))));
+  }
+
+  private static String orNone(String words) {
+    return words.isEmpty() ? Words.of("brief.none") : words;
   }
 
   private static void line(StringBuilder html, String key, String value) {

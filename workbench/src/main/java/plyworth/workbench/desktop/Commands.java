@@ -26,6 +26,7 @@ final class Commands {
 
   final Command stop;
   final Command again;
+  private final Command fresh;
   private final Command open;
   private final Command save;
   private final Command saveAs;
@@ -39,6 +40,7 @@ final class Commands {
   private final Command remark;
   private final Command eachKind;
   private final Command all;
+  private final Command brief;
   private final Command find;
   private final Command tour;
   private final Map<Appearance, Command> appearances = new EnumMap<>(Appearance.class);
@@ -48,6 +50,8 @@ final class Commands {
   private final RecentMenu recent;
 
   Commands(WorkbenchFrame frame, Session session, List<Place> places) {
+    fresh = Command.of("action.new", menu(KeyEvent.VK_N, 0), frame::newStudy);
+    brief = Command.of("action.brief", menu(KeyEvent.VK_B, 0), frame::editBrief);
     open = Command.of("action.open", menu(KeyEvent.VK_O, 0), frame::chooseAndOpen);
     save = Command.of("action.save", menu(KeyEvent.VK_S, 0), frame::save);
     saveAs =
@@ -132,6 +136,7 @@ final class Commands {
     saveAs.setEnabled(free && history.isPresent());
     stop.setEnabled(session.scoring());
     again.setEnabled(history.isPresent() && !session.scoring());
+    brief.setEnabled(history.isPresent());
     pin.setEnabled(canPin);
     boolean selected = session.selection().structure().isPresent();
     decide.setEnabled(selected);
@@ -165,8 +170,8 @@ final class Commands {
 
   private List<Group> groups() {
     return List.of(
-        new Group("menu.file", open, save, saveAs, quit),
-        new Group("menu.edit", undo, redo, find),
+        new Group("menu.file", fresh, open, save, saveAs, quit),
+        new Group("menu.edit", undo, redo, brief, find),
         new Group("menu.ranking", List.of(stop, again, why, pin), List.of(List.of(eachKind, all))),
         new Group("menu.decision", decide, withdraw, remark),
         new Group(
@@ -191,7 +196,7 @@ final class Commands {
   JMenuBar menuBar() {
     JMenuBar bar = new JMenuBar();
     groups().forEach(group -> bar.add(menu(group)));
-    bar.getMenu(0).insert(recent.component(), 1);
+    bar.getMenu(0).insert(recent.component(), 2);
     return bar;
   }
 
@@ -221,7 +226,7 @@ final class Commands {
     JToolBar bar = new JToolBar();
     bar.setFloatable(false);
     bar.setName("tools");
-    List.of(open, save, undo, redo).forEach(command -> bar.add(command.button()));
+    List.of(fresh, open, save, undo, redo).forEach(command -> bar.add(command.button()));
     return bar;
   }
 }

@@ -51,11 +51,24 @@ final class Dialogs {
     }
   }
 
+  /** Saves where the study belongs; asks where that is when it was never saved. */
   void save() {
-    session.save(() -> {}, this::refused);
+    save(() -> {});
+  }
+
+  private void save(Runnable then) {
+    if (session.neverSaved()) {
+      saveAs(then);
+    } else {
+      session.save(then, this::refused);
+    }
   }
 
   void saveAs() {
+    saveAs(() -> {});
+  }
+
+  private void saveAs(Runnable then) {
     JFileChooser chooser = chooser();
     chooser.setSelectedFile(session.file().toFile());
     if (chooser.showSaveDialog(frame) != JFileChooser.APPROVE_OPTION) {
@@ -67,7 +80,7 @@ final class Dialogs {
     Path path = ends ? chosen : chosen.resolveSibling(name + StudyFile.SUFFIX);
     boolean other = !path.toAbsolutePath().equals(session.file().toAbsolutePath());
     if (!other || !Files.exists(path) || mayReplace(path)) {
-      session.saveAs(other ? path : session.file(), this::refused);
+      session.saveAs(other ? path : session.file(), then, this::refused);
     }
   }
 
@@ -94,7 +107,7 @@ final class Dialogs {
     int answer =
         asked(JOptionPane.YES_NO_CANCEL_OPTION, "dialog.unsaved", session.file().getFileName());
     if (answer == JOptionPane.YES_OPTION) {
-      session.save(then, this::refused);
+      save(then);
     } else if (answer == JOptionPane.NO_OPTION) {
       session.forgetUnsaved();
       then.run();

@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import javax.swing.BorderFactory;
@@ -32,7 +33,7 @@ final class EntryForm {
    */
   Entry add(String key, JComponent field, JComponent beside) {
     JLabel label = Marked.label(key, field);
-    label.setPreferredSize(new Dimension(LABELS, label.getPreferredSize().height));
+    label.setPreferredSize(new Dimension(UIScale.scale(LABELS), label.getPreferredSize().height));
     JPanel line = new JPanel(new BorderLayout(GAP, 0));
     line.setBorder(BorderFactory.createEmptyBorder(GAP, 0, 0, 0));
     line.add(label, BorderLayout.WEST);

@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
@@ -91,7 +92,7 @@ final class FigureTable {
     filling = true;
     shown = figures;
     table.setModel(new ChartRows(figures));
-    int width = Columns.fit(table, widest);
+    int width = Columns.fit(table, UIScale.scale(widest));
     int line = table.getFontMetrics(table.getFont()).getHeight();
     table.setRowHeight(line * lines(figures) + ROOM);
     int height =

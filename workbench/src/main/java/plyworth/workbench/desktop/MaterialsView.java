@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.FlowLayout;
 import java.util.List;
@@ -68,7 +69,7 @@ final class MaterialsView implements View {
     middle.add(tools(change, forget), BorderLayout.SOUTH);
     JSplitPane below = split("material-split", middle, new JScrollPane(page), TABLE_SHARE);
     JSplitPane whole = split("materials-split", above, below, LIST_SHARE);
-    whole.setDividerLocation(LIST_HEIGHT);
+    whole.setDividerLocation(UIScale.scale(LIST_HEIGHT));
     panel.setName("materials-view");
     panel.add(whole, BorderLayout.CENTER);
   }

@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
@@ -66,7 +67,7 @@ final class NewMaterialDialog {
     dialog.add(body, BorderLayout.CENTER);
     dialog.add(buttons(), BorderLayout.SOUTH);
     dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
-    dialog.setSize(SIZE);
+    dialog.setSize(UIScale.scale(SIZE));
     dialog.setLocationRelativeTo(over);
   }
 

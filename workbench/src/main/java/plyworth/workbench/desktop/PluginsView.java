@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
@@ -40,7 +41,7 @@ final class PluginsView implements View {
           }
         });
     JScrollPane left = new JScrollPane(list);
-    left.setMinimumSize(NARROW);
+    left.setMinimumSize(UIScale.scale(NARROW));
     JScrollPane right = new JScrollPane(sheet.component());
     right.setBorder(BorderFactory.createEmptyBorder());
     right.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);

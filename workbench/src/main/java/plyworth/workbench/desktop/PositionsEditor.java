@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.util.Optional;
 import javax.swing.BorderFactory;
@@ -38,7 +39,7 @@ final class PositionsEditor {
     panel = new JSplitPane(JSplitPane.VERTICAL_SPLIT, upper, scroll);
     panel.setName("positions-split");
     panel.setBorder(BorderFactory.createEmptyBorder());
-    panel.setDividerLocation(TABLE_HEIGHT);
+    panel.setDividerLocation(UIScale.scale(TABLE_HEIGHT));
     panel.setResizeWeight(1);
   }
 

@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
@@ -60,7 +61,7 @@ final class PreviewDialog {
     dialog.add(body, BorderLayout.CENTER);
     dialog.add(buttons(!changes.rows().isEmpty(), taken), BorderLayout.SOUTH);
     dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
-    dialog.setSize(SIZE);
+    dialog.setSize(UIScale.scale(SIZE));
     dialog.setLocationRelativeTo(over);
   }
 
@@ -81,7 +82,7 @@ final class PreviewDialog {
     head.setName("preview-refused-head");
     panel.add(head, BorderLayout.NORTH);
     JScrollPane scroll = new JScrollPane(table);
-    scroll.setPreferredSize(new Dimension(0, REFUSED_HEIGHT));
+    scroll.setPreferredSize(UIScale.scale(new Dimension(0, REFUSED_HEIGHT)));
     panel.add(scroll, BorderLayout.CENTER);
     return panel;
   }

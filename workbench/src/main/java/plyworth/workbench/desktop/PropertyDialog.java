@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
@@ -135,10 +136,11 @@ final class PropertyDialog {
     if (!dialog.isDisplayable()) {
       dialog.pack();
     }
-    dialog.setSize(LARGEST.width, LARGEST.height);
+    Dimension largest = UIScale.scale(LARGEST);
+    dialog.setSize(largest);
     dialog.validate();
     Dimension wanted = dialog.getPreferredSize();
-    dialog.setSize(LARGEST.width, Math.min(LARGEST.height, wanted.height + ROOM));
+    dialog.setSize(largest.width, Math.min(largest.height, wanted.height + UIScale.scale(ROOM)));
     dialog.validate();
   }
 

@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
@@ -46,7 +47,7 @@ final class ReadingDialog {
             subject.first().requestFocusInWindow();
           }
         });
-    dialog.setSize(SIZE);
+    dialog.setSize(UIScale.scale(SIZE));
     dialog.setLocationRelativeTo(owner);
   }
 

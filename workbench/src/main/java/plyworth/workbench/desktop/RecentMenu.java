@@ -45,7 +45,7 @@ final class RecentMenu {
     item.setName("menu:recent." + number);
     item.setMnemonic(Character.forDigit(number, 10));
     item.setToolTipText(file.toString());
-    item.setEnabled(Files.exists(file));
+    item.setEnabled(Files.exists(file) || frame.remembered().unsaved().holds(file));
     item.addActionListener(event -> frame.openAfterAsking(file));
     return item;
   }

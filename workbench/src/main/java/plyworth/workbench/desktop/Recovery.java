@@ -48,6 +48,11 @@ final class Recovery {
     }
   }
 
+  /** Whether there is an unsaved state of a file. */
+  boolean holds(Path file) {
+    return Files.exists(copy(file));
+  }
+
   /** The unsaved state of a file; empty when there is none, or none that can be read. */
   Optional<Study> of(Path file) {
     Path copy = copy(file);

@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
@@ -72,9 +73,10 @@ final class RowTable extends WideTable {
   }
 
   private void fit() {
-    Columns.fit(this, widest);
+    Columns.fit(this, UIScale.scale(widest));
     if (wrapping != null) {
-      Collections.list(getColumnModel().getColumns()).forEach(c -> c.setMinWidth(NARROWEST));
+      Collections.list(getColumnModel().getColumns())
+          .forEach(c -> c.setMinWidth(UIScale.scale(NARROWEST)));
       wrapping.follow();
     }
   }

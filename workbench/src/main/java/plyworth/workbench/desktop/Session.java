@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -103,18 +104,39 @@ final class Session {
   /** A file, and what was kept of it. */
   private record Read(StudyFile.Opened opened, Optional<Study> kept) {}
 
+  /** A study that was never saved is what was kept of it. */
   private StudyFile.Opened readable(Path path) {
+    Optional<Study> kept = Files.exists(path) ? Optional.empty() : recovery.of(path);
+    if (kept.isPresent()) {
+      return new StudyFile.Opened(kept.get(), StudyFile.NEW);
+    }
     StudyFile.Opened opened = StudyFile.open(path);
     PropertyBounds.require(path, opened.study(), installed);
     return opened;
   }
 
   private void take(Path path, StudyFile.Opened opened) {
+    boolean kept = opened.fingerprint().equals(StudyFile.NEW);
+    Study study = opened.study();
+    show(path, opened.fingerprint(), kept ? StudyHistory.unsaved(study) : new StudyHistory(study));
+  }
+
+  /**
+   * Shows a new study in place of the one on screen.
+   *
+   * @param path where it would be saved; nothing is there yet
+   */
+  void begin(Path path, Study study) {
+    show(path, StudyFile.NEW, StudyHistory.unsaved(study));
+    idle.restart();
+  }
+
+  private void show(Path path, String print, StudyHistory states) {
     idle.stop();
     file = path;
-    fingerprint = opened.fingerprint();
-    history = new StudyHistory(opened.study());
-    dangling = References.check(opened.study(), installed, Set.of());
+    fingerprint = print;
+    history = states;
+    dangling = References.check(states.current(), installed, Set.of());
     ranked = null;
     selection.clear();
     movement.forget();
@@ -136,12 +158,13 @@ final class Session {
   /**
    * Writes the study to another file, which it then belongs to.
    *
+   * @param done told when it is written
    * @param refused told why it cannot be written; nothing is lost then
    */
-  void saveAs(Path path, Consumer<String> refused) {
+  void saveAs(Path path, Runnable done, Consumer<String> refused) {
     String expected = fingerprint;
     boolean same = path.equals(file);
-    write(path, () -> same ? expected : StudyFile.fingerprint(path), () -> {}, refused);
+    write(path, () -> same ? expected : StudyFile.fingerprint(path), done, refused);
   }
 
   private void write(
@@ -191,6 +214,16 @@ final class Session {
   /** Whether the study is being written. */
   boolean writing() {
     return writing != null;
+  }
+
+  /** Whether the study on screen was never saved. */
+  boolean neverSaved() {
+    return StudyFile.NEW.equals(fingerprint);
+  }
+
+  /** Takes over another brief, with what is asked and its terms. */
+  void brief(Study changed) {
+    edit(history -> history.apply(() -> Words.of("edit.brief"), study -> changed));
   }
 
   /** Takes up what was kept and never saved, as an edit that can be undone. */

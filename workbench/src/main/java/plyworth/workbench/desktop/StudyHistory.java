@@ -19,8 +19,17 @@ final class StudyHistory {
   private Study saved;
 
   StudyHistory(Study opened) {
-    states.add(new State(opened, () -> ""));
-    saved = opened;
+    this(opened, opened);
+  }
+
+  private StudyHistory(Study first, Study saved) {
+    states.add(new State(first, () -> ""));
+    this.saved = saved;
+  }
+
+  /** The history of a study that is in no file yet. */
+  static StudyHistory unsaved(Study made) {
+    return new StudyHistory(made, null);
   }
 
   Study current() {

@@ -179,6 +179,29 @@ final class WorkbenchFrame extends JFrame implements FileTaker {
         });
   }
 
+  /** Asks for a new study and shows it in place of the one on screen. */
+  void newStudy() {
+    dialogs.leaving(
+        () ->
+            BriefDialog.create(
+                this,
+                session,
+                session.plugins().resolveSibling("studies"),
+                study -> session.begin(NewStudy.file(folder(), study.title()), study)));
+  }
+
+  private Path folder() {
+    Path now = session.file();
+    return now == null
+        ? Path.of(System.getProperty("user.home"))
+        : now.toAbsolutePath().getParent();
+  }
+
+  /** Asks for another brief of the study on screen. */
+  void editBrief() {
+    BriefDialog.edit(this, session, session::brief);
+  }
+
   void chooseAndOpen() {
     dialogs.chooseAndOpen();
   }

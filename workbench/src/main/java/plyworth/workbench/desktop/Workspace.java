@@ -31,7 +31,7 @@ final class Workspace {
   private final ChartView chart = new ChartView();
   private final RankingTableView table = new RankingTableView();
   private final PositionsView positions = new PositionsView();
-  private final BriefView brief = new BriefView();
+  private final BriefView brief;
   private final WeightingView weighting = new WeightingView();
   private final CandidateView candidate = new CandidateView();
   private final DecisionViews decision = new DecisionViews(this::showCommands);
@@ -47,6 +47,7 @@ final class Workspace {
 
   Workspace(WorkbenchFrame frame, Session session) {
     this.session = session;
+    brief = new BriefView(frame::editBrief);
     commands = new Commands(frame, session, places());
     NoticeView notice = new NoticeView(commands.again);
     FootView foot = new FootView(commands.stop);

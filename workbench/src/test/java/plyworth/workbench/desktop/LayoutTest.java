@@ -3,7 +3,6 @@ package plyworth.workbench.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Font;
@@ -103,7 +102,7 @@ class LayoutTest {
     views.put(new WeightingView(), new Dimension(250, 620));
     views.put(new RankingTableView(), new Dimension(420, 620));
     views.put(new PositionsView(), new Dimension(420, 620));
-    views.put(new BriefView(), new Dimension(420, 620));
+    views.put(new BriefView(() -> {}), new Dimension(420, 620));
     views.put(new MaterialsView(), new Dimension(420, 620));
     views.put(new QuestionsView(), new Dimension(420, 620));
     views.put(new CandidateView(), new Dimension(580, 620));
@@ -122,11 +121,15 @@ class LayoutTest {
               assumeTrue(canSay(language), "no font here shows Chinese");
               List<String> found = new ArrayList<>();
               String dressed = String.join("-", "" + language, "" + appearance, "" + text);
-              views()
-                  .forEach((view, size) -> found.addAll(cut(view, UIScale.scale(size), dressed)));
+              views().forEach((view, size) -> found.addAll(cut(view, times(text, size), dressed)));
               return found;
             });
     assertThat(cut).isEmpty();
+  }
+
+  private static Dimension times(TextSize text, Dimension size) {
+    double times = Integer.parseInt(text.font().replace("%", "")) / 100.0;
+    return new Dimension((int) (times * size.width), (int) (times * size.height));
   }
 
   private static List<String> cut(View view, Dimension size, String dressed) {

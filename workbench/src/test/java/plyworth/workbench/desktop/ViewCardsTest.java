@@ -35,7 +35,9 @@ class ViewCardsTest {
                     .filter(part -> part.getName() != null && part.getName().endsWith("-empty"))
                     .map(part -> ((JLabel) part).getText())
                     .toList();
-            assertThat(said).containsExactly("No study is open. Open one from the File menu.");
+            assertThat(said)
+                .containsExactly(
+                    "No study is open. Open one or make a new one from the File menu.");
           }
           return null;
         });
