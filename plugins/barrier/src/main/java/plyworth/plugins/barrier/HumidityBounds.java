@@ -82,11 +82,20 @@ final class HumidityBounds {
     waterLow = Math.max(waterLow, fixed + paper.low + polymer.low);
     waterHigh = Math.min(waterHigh, fixed + paper.high + polymer.high);
     if (oxygen) {
-      double own = oxygenFixed[row];
-      oxygenLow = Math.max(leastOxygen[row], own + paper.oxygenLow() + polymer.oxygenLow());
-      oxygenHigh = Math.min(largestOxygen[row], own + paper.oxygenHigh() + polymer.oxygenHigh());
+      narrowOxygen(row);
     }
     return true;
+  }
+
+  /** Papers hold oxygen alike at any humidity: without a polymer its ends are one. */
+  private void narrowOxygen(int row) {
+    oxygenLow = leastOxygen[row];
+    oxygenHigh = largestOxygen[row];
+    if (polymer.stands()) {
+      double own = oxygenFixed[row] + paper.oxygen;
+      oxygenLow = Math.max(oxygenLow, own + polymer.oxygenLow());
+      oxygenHigh = Math.min(oxygenHigh, own + polymer.oxygenHigh());
+    }
   }
 
   private void narrow(WetLayer outer, WetLayer inner) {

@@ -59,15 +59,22 @@ final class LaboratoryState implements StateGroup {
 
   @Override
   public void finish(Block block, int at) {
-    double[][] states = block.states;
-    double[] otr = block.low[PACK_OTR];
-    double[] least = block.low[PACK_WVTR];
-    double[] most = block.apart(PACK_WVTR);
-    for (int i = 0; i < block.size; i++) {
-      double waterEdge = states[at + WATER_EDGE][i];
-      otr[i] = oxygen(states[at + OXYGEN][i], states[at + OXYGEN_EDGE][i]);
-      least[i] = water(states[at + WATER_HIGH][i], waterEdge);
-      most[i] = water(states[at + WATER_LOW][i], waterEdge);
+    double[] waterEdge = block.states[at + WATER_EDGE];
+    oxygen(
+        block.states[at + OXYGEN], block.states[at + OXYGEN_EDGE], block.low[PACK_OTR], block.size);
+    water(block.states[at + WATER_HIGH], waterEdge, block.low[PACK_WVTR], block.size);
+    water(block.states[at + WATER_LOW], waterEdge, block.apart(PACK_WVTR), block.size);
+  }
+
+  private void oxygen(double[] resistances, double[] edges, double[] rates, int size) {
+    for (int i = 0; i < size; i++) {
+      rates[i] = oxygen(resistances[i], edges[i]);
+    }
+  }
+
+  private void water(double[] resistances, double[] edges, double[] rates, int size) {
+    for (int i = 0; i < size; i++) {
+      rates[i] = water(resistances[i], edges[i]);
     }
   }
 

@@ -57,22 +57,29 @@ final class LossBounds {
   }
 
   /**
-   * Writes between what a pack loses over the shelf life, % of the charge.
+   * Writes between what packs lose over the shelf life, % of the charge.
    *
-   * @param alcohol conductance, g/day per unit of activity
-   * @param waterLow least conductance to water, g/(day·Pa)
-   * @param waterHigh largest conductance to water
-   * @param at where in the columns
+   * @param alcohol conductances, g/day per unit of activity
+   * @param waterLow least conductances to water, g/(day·Pa)
+   * @param waterHigh largest conductances to water
    */
   void enclose(
-      double alcohol, double waterLow, double waterHigh, double[] low, double[] high, int at) {
-    if (table.isEmpty() || waterLow != waterHigh && !dries) {
-      low[at] = lowest(alcohol) + 0 * waterHigh;
-      high[at] = highest(alcohol) + 0 * waterHigh;
-      return;
+      double[] alcohol,
+      double[] waterLow,
+      double[] waterHigh,
+      int many,
+      double[] low,
+      double[] high) {
+    table.ifPresent(losses -> losses.place(waterLow, perWater, many, low));
+    table.ifPresent(losses -> losses.place(waterHigh, perWater, many, high));
+    for (int i = 0; i < many; i++) {
+      if (table.isEmpty() || waterLow[i] != waterHigh[i] && !dries) {
+        low[i] = lowest(alcohol[i]) + 0 * waterHigh[i];
+        high[i] = highest(alcohol[i]) + 0 * waterHigh[i];
+      } else {
+        table.get().enclose(alcohol[i] * perAlcohol, low, high, i);
+      }
     }
-    double y = alcohol * perAlcohol;
-    table.get().enclose(y, waterLow * perWater, waterHigh * perWater, 100, low, high, at);
   }
 
   /** Least loss, %, of packs that conduct as much or more, whatever passes of water. */

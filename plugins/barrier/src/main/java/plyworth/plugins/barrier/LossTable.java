@@ -1,5 +1,7 @@
 package plyworth.plugins.barrier;
 
+import java.util.Arrays;
+
 /**
  * Enclosing figures of the loss over a fixed time, for many packs.
  *
@@ -11,6 +13,9 @@ package plyworth.plugins.barrier;
  * tenth is lost.
  */
 final class LossTable {
+
+  /** The whole charge, %. */
+  private static final double ALL = 100;
 
   private static final int CELLS = 20;
 
@@ -30,11 +35,17 @@ final class LossTable {
 
   private static final double PER_STEP = 1.0 / (1L << SHIFT);
 
-  /** Corners of a cell that lie together: two along z, the same one step on. */
-  private static final int CORNERS = 4;
+  /** Cells of a step; that behind the last stands for packs that conduct water without end. */
+  private static final int ACROSS = CELLS + 1;
 
-  /** By cell, the corners of the least figures and behind them those of the largest. */
-  private final double[] corners;
+  /** Figures of a plane: at the lower corner, its rise along z, along y, and along both. */
+  private static final int PLANE = 4;
+
+  /**
+   * By cell, the plane of the least figures and behind it that of the largest; a step behind the
+   * last stands for all that lies beyond.
+   */
+  private final double[] planes = new double[2 * PLANE * (STEPS + 1) * ACROSS];
 
   private final double turnover;
 
@@ -45,7 +56,7 @@ final class LossTable {
     for (int i = 0; i <= STEPS; i++) {
       double exposure = step(i) / course.activity();
       for (int j = 0; j <= CELLS; j++) {
-        losses[i][j] = course.after(exposure, node(j) / exposure).loss();
+        losses[i][j] = ALL * course.after(exposure, node(j) / exposure).loss();
       }
     }
     double[][] low = new double[STEPS + 1][CELLS + 1];
@@ -55,19 +66,31 @@ final class LossTable {
       straightenAcross(low, high);
     }
     straightenAlong(low, high);
-    corners = new double[2 * CORNERS * STEPS * CELLS];
     put(low, 0);
-    put(high, CORNERS);
+    put(high, PLANE);
+    for (int j = 0; j <= CELLS; j++) {
+      Arrays.fill(planes, at(STEPS, j) + PLANE, at(STEPS, j) + 2 * PLANE, 0);
+      planes[at(STEPS, j) + PLANE] = ALL;
+    }
   }
 
   private void put(double[][] nodes, int first) {
-    for (int i = 0; i < STEPS; i++) {
-      for (int j = 0; j < CELLS; j++) {
-        int at = 2 * CORNERS * (i * CELLS + j) + first;
-        System.arraycopy(nodes[i], j, corners, at, 2);
-        System.arraycopy(nodes[i + 1], j, corners, at + 2, 2);
+    for (int i = 0; i <= STEPS; i++) {
+      for (int j = 0; j <= CELLS; j++) {
+        double[] upper = nodes[Math.min(STEPS, i + 1)];
+        int next = Math.min(CELLS, j + 1);
+        double along = nodes[i][next] - nodes[i][j];
+        int at = at(i, j) + first;
+        planes[at] = nodes[i][j];
+        planes[at + 1] = along;
+        planes[at + 2] = upper[j] - nodes[i][j];
+        planes[at + 3] = upper[next] - upper[j] - along;
       }
     }
+  }
+
+  private static int at(int step, int cell) {
+    return 2 * PLANE * (ACROSS * step + cell);
   }
 
   private double node(int j) {
@@ -129,36 +152,37 @@ final class LossTable {
   }
 
   /**
-   * Writes between which shares, 0 to 1, times a factor, a pack can lose at y and z; NaN when one
-   * is unknown.
+   * Where packs stand along z, in cells.
    *
-   * @param zLow least mass of water per gram of alcohol
-   * @param zHigh largest
+   * @param water conductances to water, which may be infinite
+   * @param perWater z per unit of them
    */
-  void enclose(
-      double y, double zLow, double zHigh, double factor, double[] low, double[] high, int at) {
-    double scale = y >= LOWEST ? factor : factor * y * (1 / LOWEST);
-    double within = y > LOWEST ? y : LOWEST;
-    boolean last = y >= LAST;
+  void place(double[] water, double perWater, int many, double[] places) {
+    for (int i = 0; i < many; i++) {
+      places[i] = CELLS - CELLS * turnover / (water[i] * perWater + turnover);
+    }
+  }
+
+  /**
+   * Writes between which losses, %, a pack can lie; NaN when y or its place is unknown.
+   *
+   * @param low holds the least place along z, then the least loss
+   * @param high holds the largest place, then the largest loss
+   */
+  void enclose(double y, double[] low, double[] high, int at) {
+    double scale = y >= LOWEST ? 1 : y / LOWEST;
+    double within = y > LOWEST ? Math.min(y, LAST) : LOWEST;
     long bits = Double.doubleToRawLongBits(within);
-    int step = last ? STEPS - 1 : (int) ((bits >>> SHIFT) - FIRST);
-    double u = last ? 1 : (bits & FRACTION) * PER_STEP;
-    int row = CELLS * step;
-    double most = at(row, CORNERS, u, place(zHigh));
-    low[at] = scale * at(row, 0, u, place(zLow));
-    high[at] = scale * (most > 1 || last && most == most ? 1 : most);
+    int step = (int) ((bits >>> SHIFT) - FIRST);
+    double u = (bits & FRACTION) * PER_STEP;
+    low[at] = scale * loss(step, u, low[at], 0);
+    high[at] = scale * Math.min(ALL, loss(step, u, high[at], PLANE));
   }
 
-  private double place(double z) {
-    return z == Double.POSITIVE_INFINITY ? CELLS : CELLS * (z / (z + turnover));
-  }
-
-  private double at(int row, int first, double u, double place) {
-    int cell = Math.min(CELLS - 1, (int) place);
+  private double loss(int step, double u, double place, int first) {
+    int cell = (int) place;
     double t = place - cell;
-    int at = 2 * CORNERS * (row + cell) + first;
-    double lower = corners[at] + t * (corners[at + 1] - corners[at]);
-    double upper = corners[at + 2] + t * (corners[at + 3] - corners[at + 2]);
-    return lower + u * (upper - lower);
+    int at = at(step, cell) + first;
+    return planes[at] + t * planes[at + 1] + u * (planes[at + 2] + t * planes[at + 3]);
   }
 }

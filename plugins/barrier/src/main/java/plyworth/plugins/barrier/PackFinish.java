@@ -1,6 +1,7 @@
 package plyworth.plugins.barrier;
 
 import static plyworth.plugins.barrier.BarrierCriteria.DOES_NOT_KEEP_BIT;
+import static plyworth.plugins.barrier.BarrierCriteria.MARGIN;
 import static plyworth.plugins.barrier.BarrierCriteria.SHELF_LIFE;
 import static plyworth.plugins.barrier.BarrierCriteria.VOLATILE_LOSS;
 import static plyworth.plugins.barrier.BarrierCriteria.VOLATILE_LOSS_BIT;
@@ -19,10 +20,12 @@ import plyworth.shared.scoring.Block;
 final class PackFinish {
 
   /** Packs that are judged together: few enough for their columns to stay near. */
-  private static final int STRIP = 256;
+  private static final int STRIP = 128;
 
   private final Way[] ways;
   private final Judgement judgement;
+  private final double asked;
+  private final double cap;
   private final double failsBefore;
   private final boolean constant;
   private final int alcohol;
@@ -31,13 +34,15 @@ final class PackFinish {
 
   PackFinish(BarrierModel model, List<Permeant> permeants, Optional<LossBounds> loss) {
     Demand demand = model.demand();
+    this.asked = demand.days();
+    this.cap = demand.cap();
     this.failsBefore = model.blockMargin() * demand.days();
     this.constant = model.climates().seasons().constant();
     this.alcohol = demand.alcohol().map(a -> permeants.indexOf(a.permeant())).orElse(-1);
     this.water = permeants.indexOf(Permeant.WATER);
     this.loss = loss;
     this.ways = demand.canLimit().stream().map(m -> way(m, demand, permeants)).toArray(Way[]::new);
-    this.judgement = Judgement.of(ways, alcohol >= 0, demand.cap(), failsBefore);
+    this.judgement = Judgement.of(ways, alcohol >= 0, cap, failsBefore);
   }
 
   private Way way(Mechanism mechanism, Demand demand, List<Permeant> permeants) {
@@ -50,25 +55,36 @@ final class PackFinish {
         mixed ? water : permeant,
         mixed ? demand.days() : 0,
         mechanism.balance().allowance(),
-        Verdict.of(mechanism.balance(), demand.cap(), certain));
+        Verdict.of(mechanism.balance(), cap, certain));
   }
 
-  /** Writes the days of a block of packs, their blocks and losses. */
+  /** Writes the days of a block of packs, their margins, blocks and losses. */
   void finish(Block block, PackEnds ends) {
-    if (alcohol >= 0) {
-      Arrays.fill(block.low[VOLATILE_LOSS], 0, block.size, 0);
-      Arrays.fill(block.apart(VOLATILE_LOSS), 0, block.size, 100);
-    }
     int[] codes = new int[STRIP];
-    int[] open = new int[STRIP];
+    double[] least = new double[STRIP];
+    double[] most = new double[STRIP];
+    OpenPacks open = new OpenPacks(ends, STRIP);
     for (int from = 0; from < block.size; from += STRIP) {
       int size = Math.min(STRIP, block.size - from);
       judge(ends, from, size, codes);
-      int many = write(block, from, size, codes, open);
-      for (int i = 0; i < many; i++) {
-        ends.read(open[i]);
-        reckon(block, open[i], ends);
+      open.read(write(block, from, size, codes, open.rows()));
+      for (Way way : ways) {
+        way.days(open, least, most);
+        live(block, open, way, least, most);
       }
+      if (alcohol >= 0) {
+        Arrays.fill(block.low[VOLATILE_LOSS], from, from + size, 0);
+        Arrays.fill(block.apart(VOLATILE_LOSS), from, from + size, 100);
+        lose(block, open, least, most);
+      }
+      over(block.low[SHELF_LIFE], block.low[MARGIN], from, size);
+      over(block.high[SHELF_LIFE], block.apart(MARGIN), from, size);
+    }
+  }
+
+  private void over(double[] days, double[] margins, int from, int size) {
+    for (int i = from; i < from + size; i++) {
+      margins[i] = days[i] / asked;
     }
   }
 
@@ -80,7 +96,7 @@ final class PackFinish {
     Arrays.fill(codes, 0);
     double faceM2 = ends.faceM2();
     for (int w = 0; w < ways.length; w++) {
-      PackEnds.Columns own = ends.of(ways[w].permeant());
+      PackEnds.Columns own = ends.columns()[ways[w].permeant()];
       double keepsUpTo = ways[w].verdict().keepsUpTo() - own.leak();
       double failsFrom = ways[w].verdict().failsFrom() - own.leak();
       double[] edges = own.edges();
@@ -122,39 +138,35 @@ final class PackFinish {
     return many;
   }
 
-  private void reckon(Block block, int row, PackEnds ends) {
-    for (Way way : ways) {
-      if (!way.keeps(ends)) {
-        live(block, row, way, ends);
+  private void live(Block block, OpenPacks open, Way way, double[] fewest, double[] most) {
+    for (int i = 0; i < open.many(); i++) {
+      if (!(fewest[i] >= cap)) {
+        live(block, open.rows()[i], way.tooMuchBefore(), fewest[i], most[i]);
       }
-    }
-    if (alcohol >= 0) {
-      lose(block, row, ends);
     }
   }
 
-  private void live(Block block, int row, Way way, PackEnds ends) {
-    double latest = way.atMost(ends);
-    double soonest = way.atLeast(ends);
+  private void live(Block block, int row, double tooMuchBefore, double soonest, double latest) {
     boolean fails = latest < failsBefore;
-    boolean loses = latest < way.tooMuchBefore();
-    block.high[SHELF_LIFE][row] = Math.min(block.high[SHELF_LIFE][row], latest);
+    boolean loses = latest < tooMuchBefore;
+    boolean undecided = !fails && soonest < failsBefore || !loses && soonest < tooMuchBefore;
     block.low[SHELF_LIFE][row] = Math.min(block.low[SHELF_LIFE][row], soonest);
-    block.blocked[row] |= fails ? DOES_NOT_KEEP_BIT : 0;
-    block.blocked[row] |= loses ? VOLATILE_LOSS_BIT : 0;
-    boolean undecided = !fails && soonest < failsBefore || !loses && soonest < way.tooMuchBefore();
+    block.high[SHELF_LIFE][row] = Math.min(block.high[SHELF_LIFE][row], latest);
+    block.blocked[row] |= (fails ? DOES_NOT_KEEP_BIT : 0) | (loses ? VOLATILE_LOSS_BIT : 0);
     block.undecided[row] |= constant && undecided;
   }
 
-  private void lose(Block block, int row, PackEnds ends) {
-    double[] low = block.low[VOLATILE_LOSS];
-    double[] high = block.high[VOLATILE_LOSS];
-    if (loss.isEmpty()) {
-      low[row] = Double.NaN;
-      high[row] = Double.NaN;
-    } else {
-      double own = ends.least(alcohol);
-      loss.get().enclose(own, ends.least(water), ends.largest(water), low, high, row);
-    }
+  private void lose(Block block, OpenPacks open, double[] least, double[] most) {
+    int many = open.many();
+    loss.ifPresentOrElse(
+        bounds ->
+            bounds.enclose(
+                open.least(alcohol), open.least(water), open.largest(water), many, least, most),
+        () -> {
+          Arrays.fill(least, Double.NaN);
+          Arrays.fill(most, Double.NaN);
+        });
+    open.scatter(least, block.low[VOLATILE_LOSS]);
+    open.scatter(most, block.high[VOLATILE_LOSS]);
   }
 }

@@ -108,15 +108,15 @@ final class PackState implements StateGroup {
   @Override
   public void finish(Block block, int at) {
     int size = block.size;
-    Arrays.fill(block.blocked, 0, size, 0);
     Arrays.fill(block.undecided, 0, size, false);
     if (permeants.isEmpty()) {
-      Arrays.fill(block.low[SHELF_LIFE], 0, size, model.demand().cap());
+      double cap = model.demand().cap();
+      Arrays.fill(block.blocked, 0, size, 0);
+      Arrays.fill(block.low[SHELF_LIFE], 0, size, cap);
+      Arrays.fill(block.low[MARGIN], 0, size, cap / model.demand().days());
     } else {
       finish.finish(block, ends(block.states, at));
-      over(block.high[SHELF_LIFE], block.apart(MARGIN), size);
     }
-    over(block.low[SHELF_LIFE], block.low[MARGIN], size);
   }
 
   private PackEnds ends(double[][] states, int at) {
@@ -132,13 +132,6 @@ final class PackState implements StateGroup {
     }
     HumidityBounds bounds = new HumidityBounds(kinds, model.climates(), states, at, oxygen);
     return new PackEnds(permeants, model.pack().faceM2(), bounds, columns);
-  }
-
-  private void over(double[] days, double[] margins, int size) {
-    double asked = model.demand().days();
-    for (int i = 0; i < size; i++) {
-      margins[i] = days[i] / asked;
-    }
   }
 
   /** More conductance always means fewer days and more loss, so the ends bound each other. */

@@ -16,22 +16,42 @@ record Way(
     double allowance,
     Verdict verdict) {
 
-  boolean keeps(PackEnds ends) {
-    return verdict.keeps(ends.largest(permeant)) && !Double.isNaN(ends.largest(with));
+  /** Writes the fewest and most days that packs may keep, those beyond the cap as infinite. */
+  void days(OpenPacks packs, double[] fewest, double[] most) {
+    if (allowance >= 0) {
+      over(packs.largest(permeant), packs.many(), fewest);
+      over(packs.least(permeant), packs.many(), most);
+    } else {
+      for (int i = 0; i < packs.many(); i++) {
+        boolean keeps = keeps(packs, i);
+        fewest[i] = keeps ? Double.POSITIVE_INFINITY : atLeast(packs, i);
+        most[i] = keeps ? Double.POSITIVE_INFINITY : atMost(packs, i);
+      }
+    }
   }
 
-  double atMost(PackEnds ends) {
-    double most = ends.least(permeant);
-    return mixed()
-        ? balance.atMost(most, ends.least(with), ends.largest(with))
-        : allowance >= 0 ? allowance / most : balance.atMost(most);
+  private void over(double[] conductances, int many, double[] days) {
+    for (int i = 0; i < many; i++) {
+      days[i] = allowance / conductances[i];
+    }
   }
 
-  double atLeast(PackEnds ends) {
-    double most = ends.largest(permeant);
+  private boolean keeps(OpenPacks packs, int i) {
+    return verdict.keeps(packs.largest(permeant)[i]) && !Double.isNaN(packs.largest(with)[i]);
+  }
+
+  private double atMost(OpenPacks packs, int i) {
+    double least = packs.least(permeant)[i];
     return mixed()
-        ? balance.atLeast(most, ends.least(with), ends.largest(with))
-        : allowance >= 0 ? allowance / most : balance.atLeast(most);
+        ? balance.atMost(least, packs.least(with)[i], packs.largest(with)[i])
+        : balance.atMost(least);
+  }
+
+  private double atLeast(OpenPacks packs, int i) {
+    double most = packs.largest(permeant)[i];
+    return mixed()
+        ? balance.atLeast(most, packs.least(with)[i], packs.largest(with)[i])
+        : balance.atLeast(most);
   }
 
   /** Whether a pack that fails must say of this very way, too, whether it is one. */

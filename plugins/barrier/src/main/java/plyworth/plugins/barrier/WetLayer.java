@@ -25,7 +25,7 @@ final class WetLayer {
   double water;
 
   /** Resistance to oxygen where its curve is 1. */
-  private double oxygen;
+  double oxygen;
 
   /** Resistance to water that lies outside it, other such layers at their reference. */
   double outside;
@@ -116,14 +116,14 @@ final class WetLayer {
     high = conducts.overMean(water * (1 + slack), outerLow, innerLow);
   }
 
-  /** Least resistance to oxygen. */
+  /** Least resistance to oxygen of a layer that stands. */
   double oxygenLow() {
-    return stands ? oxygen * (1 - slack()) * mean(outerHigh, innerHigh) : 0;
+    return oxygen * (1 - slack()) * mean(outerHigh, innerHigh);
   }
 
   /** Largest resistance to oxygen. */
   double oxygenHigh() {
-    return stands ? oxygen * (1 + slack()) * mean(outerLow, innerLow) : 0;
+    return oxygen * (1 + slack()) * mean(outerLow, innerLow);
   }
 
   private double slack() {

@@ -41,7 +41,8 @@ class LossBoundsTest {
       double loss = balance.lossPercent(conductance, 700);
       double[] low = new double[1];
       double[] high = new double[1];
-      bounds.enclose(alcohol, water, water, low, high, 0);
+      double[] waters = {water};
+      bounds.enclose(new double[] {alcohol}, waters, waters, 1, low, high);
       String pack = alcohol + ", " + water + ": " + low[0] + " to " + high[0];
       assertThat(loss).as(pack).isBetween(low[0], high[0] + 1e-9);
       if (loss < 10 && strength > 0.5) {
