@@ -233,7 +233,10 @@ record OptionColumns(FlowFigures figures, List<List<OptionGroups.Group>> groups,
             at -> {
               OptionGroups.Group group = group(at.column(), at.box());
               return Words.of(
-                  "flows.selected", group.label(), said(at.column(), group, Optional.empty()));
+                  "flows.selected",
+                  study().positions().get(at.column()).title(),
+                  group.label(),
+                  said(at.column(), group, Optional.empty()));
             })
         .orElse("");
   }

@@ -146,6 +146,9 @@ final class OptionForm {
   }
 
   private Optional<List<Layer>> layers() {
+    if (table.at().isEmpty()) {
+      return Optional.empty();
+    }
     Optional<Material> material = picker.marked();
     if (material.isEmpty()) {
       picker.ask();

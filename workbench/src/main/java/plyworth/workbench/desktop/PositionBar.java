@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop;
 
+import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
@@ -15,6 +16,7 @@ final class PositionBar {
   private final OptionTable table;
   private final JTextField title = new JTextField();
   private final Field titleField = new Field("positions.title", title);
+  private final JButton add = Buttons.of("positions.add", this::insert);
   private final JButton rename = Buttons.of("positions.rename", this::rename);
   private final JButton drop = Buttons.of("positions.drop", this::drop);
   private final JButton outward = Buttons.of("positions.outward", () -> move(-1));
@@ -35,8 +37,10 @@ final class PositionBar {
     Keys.bind(table.target(), "F2", title::requestFocusInWindow);
     Keys.bind(table.target(), "alt UP", () -> move(-1));
     Keys.bind(table.target(), "alt DOWN", () -> move(1));
+    tellKeys();
+    enable(false);
     panel.add(titleField.component());
-    panel.add(Buttons.row(Buttons.of("positions.add", this::insert), rename, drop));
+    panel.add(Buttons.row(add, rename, drop));
     panel.add(Buttons.row(outward, inward, remove));
     panel.add(Buttons.row(nothing));
   }
@@ -50,10 +54,21 @@ final class PositionBar {
     session = now;
     Optional<Study> study = now.study();
     Optional<OptionTable.At> at = study.flatMap(s -> table.at());
-    for (JComponent part : new JComponent[] {rename, drop, outward, inward, remove, nothing}) {
-      part.setEnabled(at.isPresent());
-    }
+    enable(at.isPresent());
     at.ifPresent(selected -> show(study.orElseThrow(), selected));
+  }
+
+  private void enable(boolean selected) {
+    for (JComponent part : List.of(add, rename, drop, outward, inward, remove, nothing)) {
+      part.setEnabled(selected);
+    }
+  }
+
+  private void tellKeys() {
+    rename.setToolTipText(Words.of("positions.key", "F2"));
+    outward.setToolTipText(Words.of("positions.key", "Alt+\u2191"));
+    inward.setToolTipText(Words.of("positions.key", "Alt+\u2193"));
+    remove.setToolTipText(Words.of("positions.key", "Delete"));
   }
 
   private void show(Study study, OptionTable.At at) {

@@ -38,7 +38,8 @@ class FlowWindowTest {
       for (int key : new int[] {KeyEvent.VK_RIGHT, KeyEvent.VK_RIGHT, KeyEvent.VK_DOWN}) {
         window.hand.key(key);
       }
-      Screen.await("an option is told", () -> note().startsWith("kraft-paper 45 g/m²: "));
+      Screen.await(
+          "an option is told", () -> note().startsWith("Outer web, kraft-paper 45 g/m²: "));
       window.picture("flows-selected");
       Screen.press("flows:charts.as-table");
       JTable table = Screen.get("flows-table", JTable.class);

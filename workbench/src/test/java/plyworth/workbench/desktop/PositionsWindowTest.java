@@ -159,6 +159,21 @@ class PositionsWindowTest {
   }
 
   @Test
+  void aStudyThatIsLeftWithoutCandidatesSaysWhichRuleLeavesNone() {
+    try (OpenWindow window = PositionsOnScreen.open(file)) {
+      String before = said();
+      select(rowOf("eaa 25"));
+      Screen.press("button:positions.drop");
+      Screen.await("the rule is named", () -> said().startsWith("No candidate"));
+      window.picture("positions-none");
+      assertThat(Screen.on(() -> window.frame.getJMenuBar().getMenu(1).getItem(0).getText()))
+          .isEqualTo("Undo removal of position Sealant");
+      window.shortcut(KeyEvent.VK_Z);
+      Screen.await("it is undone", () -> said().equals(before));
+    }
+  }
+
+  @Test
   void aPositionThatMayStayEmptyNoMoreLeavesFewerCandidates() {
     try (OpenWindow window = PositionsOnScreen.open(file)) {
       String before = said();
