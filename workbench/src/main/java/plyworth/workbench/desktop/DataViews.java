@@ -7,7 +7,21 @@ import javax.swing.JTabbedPane;
 final class DataViews {
 
   private final MaterialsView materials = new MaterialsView();
-  private final QuestionsView questions = new QuestionsView();
+  private final QuestionsView questions;
+
+  /**
+   * The views.
+   *
+   * @param tabs where they will stand
+   */
+  DataViews(JTabbedPane tabs) {
+    questions =
+        new QuestionsView(
+            (material, property) -> {
+              tabs.setSelectedComponent(materials.component());
+              materials.open(material, property);
+            });
+  }
 
   List<View> views() {
     return List.of(materials, questions);

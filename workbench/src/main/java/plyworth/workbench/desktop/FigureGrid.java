@@ -155,7 +155,11 @@ final class FigureGrid {
     return cell;
   }
 
-  /** The property in the fields; empty where something is wrong, which is then said beside it. */
+  /**
+   * The property in the fields; empty where something is wrong, which is then said beside it.
+   *
+   * @throws IllegalArgumentException when two figures hold for the same place
+   */
   Optional<Property> read(String id) {
     List<Sourced> points = new ArrayList<>();
     JComponent first = null;
@@ -170,8 +174,12 @@ final class FigureGrid {
     if (first != null) {
       first.requestFocusInWindow();
     }
-    return points.size() == rows.size()
-        ? Optional.of(new Property(id, unit, points))
-        : Optional.empty();
+    if (points.size() < rows.size()) {
+      return Optional.empty();
+    }
+    if (points.stream().mapToDouble(Sourced::at).distinct().count() < points.size()) {
+      throw new IllegalArgumentException(id + " has two figures at one place");
+    }
+    return Optional.of(new Property(id, unit, points));
   }
 }

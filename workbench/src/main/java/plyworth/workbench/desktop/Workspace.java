@@ -33,8 +33,8 @@ final class Workspace {
   private final WeightingView weighting = new WeightingView();
   private final CandidateView candidate = new CandidateView();
   private final DecisionViews decision = new DecisionViews(this::showCommands);
-  private final DataViews data = new DataViews();
   private final JTabbedPane middle = new JTabbedPane();
+  private final DataViews data = new DataViews(middle);
   private final JSplitPane right;
   private final JSplitPane whole;
   private final JPanel panel = new JPanel(new BorderLayout());

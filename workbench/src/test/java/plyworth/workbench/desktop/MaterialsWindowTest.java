@@ -271,11 +271,15 @@ class MaterialsWindowTest {
       Screen.press("button:property.add");
       int number = rows + 1;
       Screen.get("property-at-" + number, JTextField.class);
-      set("property-at-" + number, "60");
+      set("property-at-" + number, "50");
       set("property-low-" + number, "1");
       set("property-typical-" + number, "2");
       set("property-high-" + number, "3");
       set("property-source-" + number, "climate chamber, own test");
+      Screen.press("button:property.save");
+      Screen.await(
+          "two at one place", () -> message("property-message").contains("a different place"));
+      set("property-at-" + number, "60");
       window.picture("property-table");
       Screen.press("button:property.save");
       Screen.await("it is an edit", () -> window.title().startsWith("•"));
