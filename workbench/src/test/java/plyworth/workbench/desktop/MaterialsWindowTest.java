@@ -127,7 +127,7 @@ class MaterialsWindowTest {
       Screen.await(
           "the list has the keyboard", () -> Screen.get("materials", JTable.class).isFocusOwner());
       assertThat(cell("materials", 0, 1)).isEqualTo("ldpe");
-      window.hand.key(KeyEvent.VK_Y, KeyEvent.VK_ALT);
+      window.hand.mnemonic(KeyEvent.VK_Y);
       focused("properties-words");
       window.hand.type("price");
       window.hand.key(KeyEvent.VK_DOWN);
@@ -136,7 +136,7 @@ class MaterialsWindowTest {
           () -> Screen.get("properties", JTable.class).isFocusOwner());
       window.hand.key(KeyEvent.VK_ENTER);
       focused("property-typical-1");
-      window.hand.key(KeyEvent.VK_U, KeyEvent.VK_ALT);
+      window.hand.mnemonic(KeyEvent.VK_U);
       Screen.await(
           "the units have the keyboard",
           () -> Screen.get("property-units", JComboBox.class).isFocusOwner());
@@ -145,10 +145,10 @@ class MaterialsWindowTest {
       Screen.await(
           "US units are chosen",
           () -> Screen.get("property-units", JComboBox.class).getSelectedIndex() == 1);
-      window.hand.key(KeyEvent.VK_T, KeyEvent.VK_ALT);
+      window.hand.mnemonic(KeyEvent.VK_T);
       focused("property-typical-1");
       window.hand.type("9");
-      window.hand.key(KeyEvent.VK_B, KeyEvent.VK_ALT);
+      window.hand.mnemonic(KeyEvent.VK_B);
       setSource(window);
       window.picture("property-pounds");
       window.hand.key(KeyEvent.VK_ENTER);
