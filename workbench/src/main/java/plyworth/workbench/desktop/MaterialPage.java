@@ -47,9 +47,9 @@ final class MaterialPage {
   }
 
   private void property(MaterialRows.Row row) {
-    head(row.id());
+    head(row.name().equals(row.id()) ? row.id() : row.name() + " (" + row.id() + ")");
     if (!row.meaning().isEmpty()) {
-      line(row.meaning());
+      row.meaning().lines().forEach(this::line);
     }
     Scale scale = Scale.of(row.unit(), customary);
     if (row.property().isEmpty()) {

@@ -201,7 +201,7 @@ final class MaterialsView implements View {
     Material material = list.chosen().orElseThrow();
     String id = property;
     session.reckonWith(
-        () -> Words.of("edit.property", id, MaterialNames.of(material)),
+        () -> Words.of("edit.property", PropertyNames.of(id), MaterialNames.of(material)),
         study ->
             StudyMaterials.with(study, study.materialsBefore().require(material.id()).without(id)));
   }

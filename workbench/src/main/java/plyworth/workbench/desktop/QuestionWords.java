@@ -98,7 +98,7 @@ record QuestionWords(Ranked ranked, OpenQuestions open) {
 
   private String subject(String material, String property) {
     String name = MaterialNames.of(ranked.study().materialsAtHand().require(material));
-    return Words.of("questions.of", name, property);
+    return Words.of("questions.of", name, PropertyNames.of(property));
   }
 
   /** All of it as plain text, to be mailed. */
