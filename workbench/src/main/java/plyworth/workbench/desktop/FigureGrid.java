@@ -48,7 +48,7 @@ final class FigureGrid {
     this.resized = resized;
     unit = row.unit();
     readers = row.readers();
-    along = readers.stream().findFirst().map(r -> r.definition().along()).orElse(Along.NOTHING);
+    along = row.along();
     panel.setBorder(BorderFactory.createEmptyBorder(4, 12, 8, 12));
     row.property().map(Property::points).orElse(List.of()).forEach(this::add);
     if (rows.isEmpty()) {

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import plyworth.shared.data.Choice;
 import plyworth.shared.material.Material;
 import plyworth.shared.material.Property;
+import plyworth.shared.material.PropertyDefinition.Along;
 import plyworth.shared.material.Sourced;
 import plyworth.shared.scoring.ScoringPlugin;
 import plyworth.workbench.analysis.PropertyReaders;
@@ -42,6 +43,15 @@ record MaterialRows(List<Row> rows, boolean customary) {
     /** The unit in which its figures are kept. */
     String unit() {
       return property.map(Property::unit).orElseGet(() -> readers.get(0).definition().unit());
+    }
+
+    /** What a table of it runs along, as far as a plugin says. */
+    Along along() {
+      return readers.stream()
+          .map(reader -> reader.definition().along())
+          .filter(along -> along != Along.NOTHING)
+          .findFirst()
+          .orElse(Along.NOTHING);
     }
 
     /** What it is and under which conditions; empty where no plugin says. */

@@ -159,6 +159,9 @@ class MaterialsWindowTest {
       assertThat(page(window)).contains("19.8").contains("In the library");
       Screen.press("button:movement.all");
       window.picture("materials-moved-light");
+      window.dress(Appearance.DARK);
+      window.picture("materials-moved-dark");
+      window.dress(Appearance.LIGHT);
       window.shortcut(KeyEvent.VK_Z);
       Screen.await("nothing is told", () -> movement(window).isEmpty());
       Screen.await("the former order is back", () -> leader(window).equals(leader));
