@@ -29,7 +29,7 @@ public final class Csv {
    */
   public static List<Row> read(String text, String source, List<String> header) {
     List<Row> rows = new ArrayList<>();
-    try (CsvParser parser = FACTORY.createParser(text)) {
+    try (CsvParser parser = FACTORY.createParser(withoutMark(text))) {
       parser.nextToken();
       checkHeader(lineFollows(parser) ? cells(parser) : List.of(), source, header);
       while (lineFollows(parser)) {
@@ -44,6 +44,11 @@ public final class Csv {
       throw new DataException(Place.wholeOf(source), e.getMessage(), "");
     }
     return List.copyOf(rows);
+  }
+
+  /** Spreadsheets begin their files with a byte-order mark. */
+  private static String withoutMark(String text) {
+    return text.startsWith("\uFEFF") ? text.substring(1) : text;
   }
 
   /** The table is an array of arrays. */

@@ -44,7 +44,7 @@ public record MaterialUse(Where where, String what, String position) {
     Search search = new Search(study.materialsBefore(), material);
     for (Position position : study.positions()) {
       for (Option option : position.options()) {
-        search.layers(Where.OPTION, option.toString(), position.title(), option.layers());
+        search.layers(Where.OPTION, option, position.title(), option.layers());
       }
     }
     search.structure(Where.BASELINE, study.baseline());
@@ -91,12 +91,13 @@ public record MaterialUse(Where where, String what, String position) {
     }
 
     void structure(Where where, Structure structure) {
-      layers(where, structure.toString(), "", structure.layers());
+      layers(where, structure, "", structure.layers());
     }
 
-    void layers(Where where, String what, String position, List<Layer> layers) {
+    /** What is not found is not written out. */
+    void layers(Where where, Object what, String position, List<Layer> layers) {
       if (layers.stream().anyMatch(layer -> speaksOfIt(layer.material()))) {
-        found.add(new MaterialUse(where, what, position));
+        found.add(new MaterialUse(where, what.toString(), position));
       }
     }
 

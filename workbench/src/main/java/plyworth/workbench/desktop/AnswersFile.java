@@ -80,7 +80,7 @@ final class AnswersFile {
             false);
     return List.of(
         MaterialNames.of(study.materialsBefore().require(result.material())),
-        result.property(),
+        PropertyNames.of(result.property()),
         MaterialPage.figures(change.before(), scale),
         Words.of(
                 "questions.within",

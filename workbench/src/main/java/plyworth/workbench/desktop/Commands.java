@@ -15,7 +15,6 @@ import javax.swing.JComponent;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JRadioButtonMenuItem;
-import javax.swing.JTabbedPane;
 import javax.swing.JToolBar;
 import javax.swing.KeyStroke;
 import plyworth.shared.data.Choice;
@@ -106,12 +105,12 @@ final class Commands {
   record Place(String key, int number, Runnable show) {
 
     /** A view among tabs, and what the keyboard then works on. */
-    static Place of(String key, int number, JTabbedPane tabs, JComponent view, JComponent target) {
+    static Place of(String key, int number, ViewStrip tabs, JComponent view, JComponent target) {
       return new Place(
           key,
           number,
           () -> {
-            tabs.setSelectedComponent(view);
+            tabs.bring(view);
             target.requestFocusInWindow();
           });
     }

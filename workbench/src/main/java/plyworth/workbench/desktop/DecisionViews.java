@@ -1,7 +1,6 @@
 package plyworth.workbench.desktop;
 
 import java.util.List;
-import javax.swing.JTabbedPane;
 import plyworth.shared.structure.Structure;
 
 /** The views that a decision is made by, behind those that lead to it. */
@@ -26,11 +25,11 @@ final class DecisionViews {
   }
 
   /** Adds a tab for each. */
-  void addTo(JTabbedPane tabs) {
-    tabs.addTab(Words.of("view.tradeoff"), tradeOff.component());
-    tabs.addTab(Words.of("view.robustness"), robustness.component());
-    tabs.addTab(Words.of("view.compare"), compare.component());
-    tabs.addTab(Words.of("view.review"), review.component());
+  void addTo(ViewStrip tabs) {
+    tabs.add(Words.of("view.tradeoff"), tradeOff.component());
+    tabs.add(Words.of("view.robustness"), robustness.component());
+    tabs.add(Words.of("view.compare"), compare.component());
+    tabs.add(Words.of("view.review"), review.component());
   }
 
   /** Whether the selected structure can be pinned for comparison. */
@@ -54,7 +53,7 @@ final class DecisionViews {
   }
 
   /** Where they can be gone to by number. */
-  List<Commands.Place> places(JTabbedPane tabs) {
+  List<Commands.Place> places(ViewStrip tabs) {
     return List.of(
         Commands.Place.of("place.tradeoff", 9, tabs, tradeOff.component(), tradeOff.target()),
         Commands.Place.of(

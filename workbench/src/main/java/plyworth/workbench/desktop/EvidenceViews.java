@@ -1,8 +1,6 @@
 package plyworth.workbench.desktop;
 
 import java.util.List;
-import javax.swing.JComponent;
-import javax.swing.JTabbedPane;
 
 /** The views of what figures rest on: what was measured, and the plugins. */
 final class EvidenceViews {
@@ -15,27 +13,16 @@ final class EvidenceViews {
   }
 
   /** Adds a tab for each. */
-  void addTo(JTabbedPane tabs) {
-    tabs.addTab(Words.of("view.measured"), measured.component());
-    tabs.addTab(Words.of("view.plugins"), plugins.component());
+  void addTo(ViewStrip tabs) {
+    tabs.add(Words.of("view.measured"), measured.component());
+    tabs.add(Words.of("view.plugins"), plugins.component());
   }
 
   /** Where they can be gone to by number. */
-  List<Commands.Place> places(JTabbedPane tabs) {
+  List<Commands.Place> places(ViewStrip tabs) {
     return List.of(
-        place("place.measured", 17, tabs, measured.component(), measured.target()),
-        place("place.plugins", 18, tabs, plugins.component(), plugins.target()));
-  }
-
-  private static Commands.Place place(
-      String key, int number, JTabbedPane tabs, JComponent view, JComponent target) {
-    return new Commands.Place(
-        key,
-        number,
-        () -> {
-          tabs.setSelectedComponent(view);
-          target.requestFocusInWindow();
-        });
+        Commands.Place.of("place.measured", 17, tabs, measured.component(), measured.target()),
+        Commands.Place.of("place.plugins", 18, tabs, plugins.component(), plugins.target()));
   }
 
   /** Draws again, in the colours of the look and feel. */

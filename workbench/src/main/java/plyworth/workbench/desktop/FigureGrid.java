@@ -48,7 +48,7 @@ final class FigureGrid {
     this.resized = resized;
     unit = row.unit();
     readers = row.readers();
-    along = readers.stream().findFirst().map(r -> r.definition().along()).orElse(Along.NOTHING);
+    along = row.along();
     panel.setBorder(BorderFactory.createEmptyBorder(4, 12, 8, 12));
     row.property().map(Property::points).orElse(List.of()).forEach(this::add);
     if (rows.isEmpty()) {
@@ -155,7 +155,11 @@ final class FigureGrid {
     return cell;
   }
 
-  /** The property in the fields; empty where something is wrong, which is then said beside it. */
+  /**
+   * The property in the fields; empty where something is wrong, which is then said beside it.
+   *
+   * @throws IllegalArgumentException when two figures hold for the same place
+   */
   Optional<Property> read(String id) {
     List<Sourced> points = new ArrayList<>();
     JComponent first = null;
@@ -170,8 +174,12 @@ final class FigureGrid {
     if (first != null) {
       first.requestFocusInWindow();
     }
-    return points.size() == rows.size()
-        ? Optional.of(new Property(id, unit, points))
-        : Optional.empty();
+    if (points.size() < rows.size()) {
+      return Optional.empty();
+    }
+    if (points.stream().mapToDouble(Sourced::at).distinct().count() < points.size()) {
+      throw new IllegalArgumentException(id + " has two figures at one place");
+    }
+    return Optional.of(new Property(id, unit, points));
   }
 }

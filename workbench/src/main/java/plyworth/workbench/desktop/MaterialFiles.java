@@ -98,7 +98,7 @@ final class MaterialFiles {
       rows.add(
           List.of(
               MaterialNames.of(read.study().materialsBefore().require(change.material())),
-              change.after().id(),
+              PropertyNames.of(change.after().id()),
               Words.of(change.before().isEmpty() ? "preview.added" : "preview.changed"),
               change
                   .before()

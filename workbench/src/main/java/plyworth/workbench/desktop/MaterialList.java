@@ -91,6 +91,12 @@ final class MaterialList {
     return used.contains(material);
   }
 
+  /** Searches for the id of a material. */
+  void find(String material) {
+    which.setSelectedIndex(0);
+    words.setText(material);
+  }
+
   /** Chooses a material. */
   void choose(String material) {
     if (!material.equals(chosen)) {

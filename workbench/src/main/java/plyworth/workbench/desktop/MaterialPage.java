@@ -47,29 +47,22 @@ final class MaterialPage {
   }
 
   private void property(MaterialRows.Row row) {
-    head(row.id());
+    head(row.name().equals(row.id()) ? row.id() : row.name() + " (" + row.id() + ")");
     if (!row.meaning().isEmpty()) {
-      line(row.meaning());
+      row.meaning().lines().forEach(this::line);
     }
     Scale scale = Scale.of(row.unit(), customary);
     if (row.property().isEmpty()) {
       line(Words.of("materials.page.unknown", row.readBy()));
     }
     row.property()
-        .ifPresent(p -> p.points().forEach(point -> line(figure(point, scale, along(row)))));
+        .ifPresent(p -> p.points().forEach(point -> line(figure(point, scale, row.along()))));
     library(row).ifPresent(this::line);
     measured(row, scale).ifPresent(this::line);
     row.readers().forEach(reader -> line(reader(reader, scale)));
     if (row.readers().isEmpty()) {
       line(Words.of("materials.page.nobody"));
     }
-  }
-
-  private static Along along(MaterialRows.Row row) {
-    return row.readers().stream()
-        .findFirst()
-        .map(reader -> reader.definition().along())
-        .orElse(Along.NOTHING);
   }
 
   private String figure(Sourced point, Scale scale, Along along) {

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import plyworth.shared.data.Choice;
 import plyworth.shared.material.Material;
 import plyworth.shared.material.Property;
+import plyworth.shared.material.PropertyDefinition.Along;
 import plyworth.shared.material.Sourced;
 import plyworth.shared.scoring.ScoringPlugin;
 import plyworth.workbench.analysis.PropertyReaders;
@@ -34,17 +35,31 @@ record MaterialRows(List<Row> rows, boolean customary) {
    */
   record Row(String id, Optional<Property> property, List<PropertyReaders.Reader> readers) {
 
+    /** What it is called. */
+    String name() {
+      return PropertyNames.of(id);
+    }
+
     /** The unit in which its figures are kept. */
     String unit() {
       return property.map(Property::unit).orElseGet(() -> readers.get(0).definition().unit());
     }
 
+    /** What a table of it runs along, as far as a plugin says. */
+    Along along() {
+      return readers.stream()
+          .map(reader -> reader.definition().along())
+          .filter(along -> along != Along.NOTHING)
+          .findFirst()
+          .orElse(Along.NOTHING);
+    }
+
     /** What it is and under which conditions; empty where no plugin says. */
     String meaning() {
       return readers.stream()
-          .findFirst()
           .map(r -> word(r.plugin().plugin(), r.definition().meaning()))
-          .orElse("");
+          .distinct()
+          .collect(Collectors.joining("\n"));
     }
 
     /** Titles of the plugins that read it. */
@@ -55,7 +70,7 @@ record MaterialRows(List<Row> rows, boolean customary) {
     }
 
     private boolean says(List<String> words) {
-      String said = (id + " " + meaning() + " " + readBy()).toLowerCase(Locale.ROOT);
+      String said = (id + " " + name() + " " + meaning() + " " + readBy()).toLowerCase(Locale.ROOT);
       return words.stream().allMatch(said::contains);
     }
   }
@@ -108,14 +123,14 @@ record MaterialRows(List<Row> rows, boolean customary) {
     if (row.property().isEmpty()) {
       String dash = Digits.sensible(Double.NaN);
       String why = Words.of("materials.unknown");
-      return List.of(row.id(), dash, dash, dash, scale.symbol(), why, row.readBy());
+      return List.of(row.name(), dash, dash, dash, scale.symbol(), why, row.readBy());
     }
     Property property = row.property().get();
     Sourced first = property.points().get(0);
     int points = property.points().size();
     String origin = origin(first);
     return List.of(
-        row.id(),
+        row.name(),
         Digits.sensible(scale.shown(first.range().low())),
         Digits.sensible(scale.shown(first.range().typical())),
         Digits.sensible(scale.shown(first.range().high())),

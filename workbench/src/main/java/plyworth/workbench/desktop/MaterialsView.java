@@ -126,15 +126,31 @@ final class MaterialsView implements View {
   public void show(Session now) {
     session = now;
     Study study = now.study().orElse(null);
-    boolean other = study != shown;
+    boolean other = study != null && (shown == null || !sameData(study, shown));
     shown = study;
     read.setEnabled(study != null);
     export.setEnabled(study != null);
-    if (study != null && other) {
+    if (other) {
       readers = PropertyReaders.of(now.catalog());
       list.show(study);
       showMaterial();
     }
+  }
+
+  /** A weight that moves changes nothing here. */
+  private static boolean sameData(Study a, Study b) {
+    return Pipeline.sameScores(a, b)
+        && a.results().equals(b.results())
+        && a.remarks().equals(b.remarks())
+        && a.decision().equals(b.decision());
+  }
+
+  /** Brings a property of a material in front. */
+  void open(String material, String wanted) {
+    property = wanted;
+    words.setText("");
+    list.find(material);
+    table.requestFocusInWindow();
   }
 
   private void showMaterial() {
@@ -186,7 +202,7 @@ final class MaterialsView implements View {
     Material material = list.chosen().orElseThrow();
     String id = property;
     session.reckonWith(
-        () -> Words.of("edit.property", id, MaterialNames.of(material)),
+        () -> Words.of("edit.property", PropertyNames.of(id), MaterialNames.of(material)),
         study ->
             StudyMaterials.with(study, study.materialsBefore().require(material.id()).without(id)));
   }

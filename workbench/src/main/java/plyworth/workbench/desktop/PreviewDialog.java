@@ -24,7 +24,7 @@ import plyworth.workbench.chart.ChartTable;
 /** Shows what a file would change, line by line, before it is taken over or left. */
 final class PreviewDialog {
 
-  private static final Dimension SIZE = new Dimension(900, 600);
+  private static final Dimension SIZE = new Dimension(1000, 600);
   private static final int WIDEST = 420;
   private static final int WIDEST_REASON = 640;
   private static final int REFUSED_HEIGHT = 170;
@@ -50,6 +50,7 @@ final class PreviewDialog {
     head.setName("preview-said");
     StackPanel top = StackPanel.note(head);
     RowTable table = new RowTable("preview-changes", Words.of("preview.changes"), WIDEST);
+    table.breakLines();
     table.show(changes, -1);
     JPanel body = new JPanel(new BorderLayout(0, 4));
     body.setBorder(BorderFactory.createEmptyBorder(0, 12, 0, 12));
@@ -69,6 +70,7 @@ final class PreviewDialog {
     List<List<String>> rows = new ArrayList<>();
     lines.forEach(line -> rows.add(List.of(line.line() + "", line.what(), line.reason())));
     RowTable table = new RowTable("preview-refused", Words.of("preview.refused"), WIDEST_REASON);
+    table.breakLines();
     table.show(
         new ChartTable(
             List.of(

@@ -52,7 +52,7 @@ final class PropertyDialog {
     dialog =
         new JDialog(
             SwingUtilities.getWindowAncestor(over),
-            Words.of("property.title", row.id(), MaterialNames.of(material)),
+            Words.of("property.title", row.name(), MaterialNames.of(material)),
             JDialog.ModalityType.APPLICATION_MODAL);
     dialog.setName("property");
     grid = new FigureGrid(row, customary, this::fit);
@@ -174,7 +174,8 @@ final class PropertyDialog {
 
   private void take(Property property) {
     session.reckonWith(
-        () -> Words.of("edit.property", property.id(), MaterialNames.of(material)),
+        () ->
+            Words.of("edit.property", PropertyNames.of(property.id()), MaterialNames.of(material)),
         study ->
             StudyMaterials.with(
                 study, study.materialsBefore().require(material.id()).with(property)));

@@ -86,9 +86,19 @@ record QuestionWords(Ranked ranked, OpenQuestions open) {
         Digits.sensible(question.least()));
   }
 
+  /** Material and property that a row of the table is about. */
+  OpenQuestions.Unknown subject(int row) {
+    int unknown = open.unknown().size();
+    if (row < unknown) {
+      return open.unknown().get(row);
+    }
+    OpenQuestions.Question question = open.questions().get(row - unknown);
+    return new OpenQuestions.Unknown(question.material(), question.property().id());
+  }
+
   private String subject(String material, String property) {
     String name = MaterialNames.of(ranked.study().materialsAtHand().require(material));
-    return Words.of("questions.of", name, property);
+    return Words.of("questions.of", name, PropertyNames.of(property));
   }
 
   /** All of it as plain text, to be mailed. */

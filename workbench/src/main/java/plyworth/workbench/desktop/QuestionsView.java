@@ -8,6 +8,7 @@ import java.awt.datatransfer.StringSelection;
 import java.nio.file.Files;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import javax.swing.AbstractButton;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
@@ -43,8 +44,19 @@ final class QuestionsView implements View {
   private Session session;
   private Ranked ranked;
 
-  QuestionsView() {
+  /**
+   * The view.
+   *
+   * @param opened takes material and property of a question that is to be looked at
+   */
+  QuestionsView(BiConsumer<String, String> opened) {
     table.breakLines();
+    table.whenEntered(
+        () ->
+            words()
+                .filter(words -> table.getSelectedRow() >= 0)
+                .map(words -> words.subject(table.getSelectedRow()))
+                .ifPresent(subject -> opened.accept(subject.material(), subject.property())));
     head.setName("questions-head");
     JTextArea note = StackPanel.words(Words.of("questions.note"), Font.PLAIN);
     note.setName("questions-note");

@@ -2,8 +2,6 @@ package plyworth.workbench.desktop;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
-import java.awt.Dimension;
-import java.awt.Insets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -13,7 +11,6 @@ import javax.swing.JComponent;
 import javax.swing.JMenuBar;
 import javax.swing.JPanel;
 import javax.swing.JSplitPane;
-import javax.swing.JTabbedPane;
 import plyworth.shared.structure.Structure;
 
 /**
@@ -25,9 +22,6 @@ final class Workspace {
   private static final int SPACE_FOR_DIVIDERS = 16;
   private static final int SECTION_HEIGHT = 290;
 
-  /** Narrow enough for all views to stand in one row. */
-  private static final Insets TAB_INSETS = new Insets(4, 8, 4, 8);
-
   private final ChartView chart = new ChartView();
   private final RankingTableView table = new RankingTableView();
   private final PositionsView positions = new PositionsView();
@@ -35,9 +29,9 @@ final class Workspace {
   private final WeightingView weighting = new WeightingView();
   private final CandidateView candidate = new CandidateView();
   private final DecisionViews decision = new DecisionViews(this::showCommands);
-  private final DataViews data = new DataViews();
   private final EvidenceViews evidence = new EvidenceViews();
-  private final JTabbedPane middle = new JTabbedPane();
+  private final ViewStrip middle = new ViewStrip();
+  private final DataViews data = new DataViews(middle);
   private final JSplitPane right;
   private final JSplitPane whole;
   private final JPanel panel = new JPanel(new BorderLayout());
@@ -62,9 +56,13 @@ final class Workspace {
             .flatMap(List::stream)
             .toList();
     JPanel top = new JPanel(new BorderLayout());
-    top.add(commands.toolBar(), BorderLayout.NORTH);
+    fillMiddle();
+    JPanel row = new JPanel(new BorderLayout());
+    row.add(commands.toolBar(), BorderLayout.WEST);
+    row.add(middle.tabs(), BorderLayout.CENTER);
+    top.add(row, BorderLayout.NORTH);
     top.add(notice.component(), BorderLayout.SOUTH);
-    right = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, middle(), candidate.component());
+    right = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, middle.middle(), candidate.component());
     right.setName("middle-split");
     right.setResizeWeight(1);
     right.setBorder(BorderFactory.createEmptyBorder());
@@ -79,18 +77,14 @@ final class Workspace {
     panel.add(bottom, BorderLayout.SOUTH);
   }
 
-  private JComponent middle() {
-    middle.setName("views");
-    middle.putClientProperty("JTabbedPane.tabInsets", TAB_INSETS);
-    middle.addTab(Words.of("view.chart"), chart.component());
-    middle.addTab(Words.of("view.table"), table.component());
-    middle.addTab(Words.of("view.positions"), positions.component());
-    middle.addTab(Words.of("view.brief"), brief.component());
+  private void fillMiddle() {
+    middle.add(Words.of("view.chart"), chart.component());
+    middle.add(Words.of("view.table"), table.component());
+    middle.add(Words.of("view.positions"), positions.component());
+    middle.add(Words.of("view.brief"), brief.component());
     decision.addTo(middle);
     data.addTo(middle);
     evidence.addTo(middle);
-    middle.setMinimumSize(UIScale.scale(new Dimension(300, 200)));
-    return middle;
   }
 
   JComponent component() {
@@ -117,19 +111,14 @@ final class Workspace {
 
   private List<Commands.Place> standingPlaces() {
     return List.of(
-        new Commands.Place("place.chart", 1, () -> bring(0, chart.target())),
-        new Commands.Place("place.table", 2, () -> bring(1, table.target())),
-        new Commands.Place("place.positions", 3, () -> bring(2, positions.target())),
-        new Commands.Place("place.brief", 4, () -> bring(3, brief.target())),
+        Commands.Place.of("place.chart", 1, middle, chart.component(), chart.target()),
+        Commands.Place.of("place.table", 2, middle, table.component(), table.target()),
+        Commands.Place.of("place.positions", 3, middle, positions.component(), positions.target()),
+        Commands.Place.of("place.brief", 4, middle, brief.component(), brief.target()),
         new Commands.Place("place.figures", 5, () -> candidate.goTo(0)),
         new Commands.Place("place.findings", 6, () -> candidate.goTo(1)),
         new Commands.Place("place.explanation", 7, () -> candidate.goTo(2)),
         new Commands.Place("place.weights", 8, () -> weighting.target().requestFocusInWindow()));
-  }
-
-  private void bring(int tab, JComponent target) {
-    middle.setSelectedIndex(tab);
-    target.requestFocusInWindow();
   }
 
   void show() {
@@ -174,7 +163,7 @@ final class Workspace {
   /** How the parts are arranged now. */
   Arrangement arrangement() {
     return new Arrangement(
-        middle.getSelectedIndex(),
+        middle.front(),
         candidate.tab(),
         whole.getDividerLocation(),
         right.getDividerLocation(),
@@ -183,7 +172,7 @@ final class Workspace {
 
   /** Arranges the parts. */
   void arrange(Arrangement wanted) {
-    middle.setSelectedIndex(Math.min(wanted.view(), middle.getTabCount() - 1));
+    middle.bring(wanted.view());
     whole.setDividerLocation(wanted.side());
     right.setDividerLocation(wanted.middle());
     candidate.arrange(wanted.candidateTab(), wanted.candidateDivider());

@@ -77,6 +77,9 @@ public record Scale(String kept, Optional<Unit> shown) {
       return "";
     }
     double number = shown(figure);
+    if (Double.isInfinite(number)) {
+      return Digits.sensible(number);
+    }
     BigDecimal exact = BigDecimal.valueOf(number);
     BigDecimal written = number == figure ? exact : exact.round(CONVERTED);
     return written.signum() == 0 ? "0" : plain(written.stripTrailingZeros());

@@ -85,6 +85,15 @@ class MaterialImportTest {
   }
 
   @Test
+  void aFileAsSpreadsheetsWriteItIsRead() {
+    String text =
+        "\uFEFF" + HEADER.strip() + "\r\nldpe,price,,1,1.2,1.5,EUR/kg,measured,\"offer, net\"\r\n";
+    MaterialImport read = MaterialImport.read(text, "prices.csv", STUDY, SmallStudy.CATALOG);
+    assertThat(read.refused()).isEmpty();
+    assertThat(read.changes().get(0).after().points().get(0).source()).isEqualTo("offer, net");
+  }
+
+  @Test
   void halfATableIsNotTakenOver() {
     MaterialImport read =
         read(

@@ -72,6 +72,19 @@ final class Hand {
     robot.waitForIdle();
   }
 
+  /**
+   * Strikes the letter of a label with Alt. A label takes the keyboard while the letter is down and
+   * hands it on when it is up, so it is held until the label has it; a repeat does no harm.
+   */
+  void mnemonic(int letter) {
+    robot.keyPress(KeyEvent.VK_ALT);
+    robot.keyPress(letter);
+    robot.waitForIdle();
+    robot.keyRelease(letter);
+    robot.keyRelease(KeyEvent.VK_ALT);
+    robot.waitForIdle();
+  }
+
   /** Strikes a key with the menu key of the system. */
   void menuKey(int key, int... more) {
     boolean mac =

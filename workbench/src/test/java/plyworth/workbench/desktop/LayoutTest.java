@@ -104,7 +104,7 @@ class LayoutTest {
     views.put(new PositionsView(), new Dimension(420, 620));
     views.put(new BriefView(() -> {}), new Dimension(420, 620));
     views.put(new MaterialsView(), new Dimension(420, 620));
-    views.put(new QuestionsView(), new Dimension(420, 620));
+    views.put(new QuestionsView((material, property) -> {}), new Dimension(420, 620));
     views.put(new CandidateView(), new Dimension(580, 620));
     views.put(new FootView(Command.of("action.stop", null, () -> {})), new Dimension(1260, 60));
     return views;

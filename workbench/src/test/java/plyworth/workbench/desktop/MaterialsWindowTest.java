@@ -127,7 +127,7 @@ class MaterialsWindowTest {
       Screen.await(
           "the list has the keyboard", () -> Screen.get("materials", JTable.class).isFocusOwner());
       assertThat(cell("materials", 0, 1)).isEqualTo("ldpe");
-      window.hand.key(KeyEvent.VK_Y, KeyEvent.VK_ALT);
+      window.hand.mnemonic(KeyEvent.VK_Y);
       focused("properties-words");
       window.hand.type("price");
       window.hand.key(KeyEvent.VK_DOWN);
@@ -136,7 +136,7 @@ class MaterialsWindowTest {
           () -> Screen.get("properties", JTable.class).isFocusOwner());
       window.hand.key(KeyEvent.VK_ENTER);
       focused("property-typical-1");
-      window.hand.key(KeyEvent.VK_U, KeyEvent.VK_ALT);
+      window.hand.mnemonic(KeyEvent.VK_U);
       Screen.await(
           "the units have the keyboard",
           () -> Screen.get("property-units", JComboBox.class).isFocusOwner());
@@ -145,10 +145,10 @@ class MaterialsWindowTest {
       Screen.await(
           "US units are chosen",
           () -> Screen.get("property-units", JComboBox.class).getSelectedIndex() == 1);
-      window.hand.key(KeyEvent.VK_T, KeyEvent.VK_ALT);
+      window.hand.mnemonic(KeyEvent.VK_T);
       focused("property-typical-1");
       window.hand.type("9");
-      window.hand.key(KeyEvent.VK_B, KeyEvent.VK_ALT);
+      window.hand.mnemonic(KeyEvent.VK_B);
       setSource(window);
       window.picture("property-pounds");
       window.hand.key(KeyEvent.VK_ENTER);
@@ -159,6 +159,9 @@ class MaterialsWindowTest {
       assertThat(page(window)).contains("19.8").contains("In the library");
       Screen.press("button:movement.all");
       window.picture("materials-moved-light");
+      window.dress(Appearance.DARK);
+      window.picture("materials-moved-dark");
+      window.dress(Appearance.LIGHT);
       window.shortcut(KeyEvent.VK_Z);
       Screen.await("nothing is told", () -> movement(window).isEmpty());
       Screen.await("the former order is back", () -> leader(window).equals(leader));
@@ -271,11 +274,15 @@ class MaterialsWindowTest {
       Screen.press("button:property.add");
       int number = rows + 1;
       Screen.get("property-at-" + number, JTextField.class);
-      set("property-at-" + number, "60");
+      set("property-at-" + number, "50");
       set("property-low-" + number, "1");
       set("property-typical-" + number, "2");
       set("property-high-" + number, "3");
       set("property-source-" + number, "climate chamber, own test");
+      Screen.press("button:property.save");
+      Screen.await(
+          "two at one place", () -> message("property-message").contains("a different place"));
+      set("property-at-" + number, "60");
       window.picture("property-table");
       Screen.press("button:property.save");
       Screen.await("it is an edit", () -> window.title().startsWith("•"));

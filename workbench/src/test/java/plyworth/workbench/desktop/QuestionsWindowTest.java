@@ -113,6 +113,26 @@ class QuestionsWindowTest {
   }
 
   @Test
+  void enterOnAQuestionLeadsToItsMaterial() {
+    try (OpenWindow window = open(file)) {
+      find(window);
+      JTable table = Screen.get("questions", JTable.class);
+      Screen.on(table::requestFocusInWindow);
+      Screen.await("the list has the keyboard", table::isFocusOwner);
+      window.hand.key(KeyEvent.VK_DOWN);
+      String asked = cell("questions", Screen.on(table::getSelectedRow), 0);
+      window.hand.key(KeyEvent.VK_ENTER);
+      JTable properties = Screen.get("properties", JTable.class);
+      Screen.await("the properties have the keyboard", properties::isFocusOwner);
+      assertThat(asked)
+          .isEqualTo(
+              cell("materials", 0, 0)
+                  + ", "
+                  + cell("properties", Screen.on(properties::getSelectedRow), 0));
+    }
+  }
+
+  @Test
   void theSearchShowsItsProgressAndStops() {
     try (OpenWindow window = open(SmallStudy.example(folder, "seasoning-stick"))) {
       Screen.press("button:questions.find");
