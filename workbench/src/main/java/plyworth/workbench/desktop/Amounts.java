@@ -2,7 +2,7 @@ package plyworth.workbench.desktop;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import plyworth.shared.quantity.Unit;
@@ -37,24 +37,22 @@ final class Amounts {
     }
     List<Amount> amounts = new ArrayList<>();
     List<String> parts = List.of(text.strip().split("\\s*[,;]\\s*"));
-    Optional<String> unit = Optional.empty();
+    String unit = "";
     for (int i = parts.size() - 1; i >= 0; i--) {
       Matcher part = PART.matcher(parts.get(i));
       if (!part.matches()) {
         throw wrong("amounts.number", parts.get(i));
       }
-      unit = Optional.ofNullable(part.group(2)).or(orLast(unit));
-      String word = unit.orElseThrow(() -> wrong("amounts.no-unit", text.strip()));
-      Amount amount = amount(part.group(1), unit(word));
+      unit = Objects.requireNonNullElse(part.group(2), unit);
+      if (unit.isEmpty()) {
+        throw wrong("amounts.no-unit", text.strip());
+      }
+      Amount amount = amount(part.group(1), unit(unit));
       if (!amounts.contains(amount)) {
         amounts.add(0, amount);
       }
     }
     return List.copyOf(amounts);
-  }
-
-  private static java.util.function.Supplier<Optional<String>> orLast(Optional<String> unit) {
-    return () -> unit;
   }
 
   private static Unit unit(String word) {

@@ -1,7 +1,6 @@
 package plyworth.workbench.desktop;
 
 import java.util.Optional;
-import java.util.stream.Collectors;
 import plyworth.shared.study.Study;
 import plyworth.workbench.analysis.EmptyOffer;
 import plyworth.workbench.analysis.Ranked;
@@ -91,12 +90,10 @@ final class FlowWork {
   }
 
   private static String nothing(FlowFigures now) {
-    String obstacles =
-        now.offer().obstacles().stream()
-            .limit(2)
-            .map(FlowWork::said)
-            .collect(Collectors.joining(" "));
-    return obstacles.isEmpty() ? Words.of("positions.no-candidate") : obstacles;
+    return now.offer().obstacles().stream()
+        .findFirst()
+        .map(FlowWork::said)
+        .orElseGet(() -> Words.of("positions.no-candidate"));
   }
 
   private static String said(EmptyOffer.Obstacle obstacle) {

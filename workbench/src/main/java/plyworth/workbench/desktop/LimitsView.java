@@ -8,6 +8,7 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
+import javax.swing.SwingUtilities;
 import plyworth.shared.structure.Structure;
 import plyworth.shared.study.Limit;
 import plyworth.shared.study.Study;
@@ -59,6 +60,12 @@ final class LimitsView {
     limits.whenChosen(row -> pick(shownLimits.get(row)));
     dropouts.whenChosen(row -> session.select(structure(row)));
     dropouts.component().setVisible(false);
+    panel.addHierarchyListener(
+        event -> {
+          if (session != null && panel.isShowing()) {
+            show(session);
+          }
+        });
   }
 
   /** Shows a limit to be changed; one that the form cannot show can still be removed. */
@@ -87,14 +94,29 @@ final class LimitsView {
       return;
     }
     Ranked ranked = now.ranked().get();
-    if (ranked != shown || !study.limits().equals(shownLimits)) {
+    if (inSight() && (ranked != shown || !study.limits().equals(shownLimits))) {
+      boolean tallied = shown != null && sameTally(ranked, study.limits());
       shown = ranked;
       shownLimits = study.limits();
       form.offer(ranked);
-      show(Optional.empty());
-      tally(ranked);
+      if (!tallied) {
+        show(Optional.empty());
+        tally(ranked);
+      }
       tryOut();
     }
+  }
+
+  /** Nothing is counted for a view that nobody sees. */
+  private boolean inSight() {
+    return panel.isShowing() || SwingUtilities.getWindowAncestor(panel) == null;
+  }
+
+  /** Weights do not matter to what limits do. */
+  private boolean sameTally(Ranked ranked, List<Limit> limits) {
+    return shown.scored() == ranked.scored()
+        && shown.study().limits().equals(ranked.study().limits())
+        && limits.equals(shownLimits);
   }
 
   private void show(Optional<List<LimitTally>> tallies) {

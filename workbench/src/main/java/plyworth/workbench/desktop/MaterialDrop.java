@@ -4,6 +4,7 @@ import java.awt.datatransfer.Clipboard;
 import java.awt.datatransfer.UnsupportedFlavorException;
 import java.io.IOException;
 import java.util.function.IntConsumer;
+import javax.swing.DropMode;
 import javax.swing.JComponent;
 import javax.swing.JTable;
 import javax.swing.TransferHandler;
@@ -28,7 +29,7 @@ final class MaterialDrop extends TransferHandler {
    * @param dropped told the row; the dragged material is the one that is marked
    */
   static void onto(JTable table, IntConsumer dropped) {
-    table.setDropMode(javax.swing.DropMode.ON);
+    table.setDropMode(DropMode.ON);
     table.setTransferHandler(new MaterialDrop(table.getTransferHandler(), dropped));
   }
 

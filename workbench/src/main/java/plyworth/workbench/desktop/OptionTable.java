@@ -10,6 +10,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
+import javax.swing.SwingUtilities;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.DefaultTableModel;
 import plyworth.shared.structure.Option;
@@ -69,22 +70,30 @@ final class OptionTable {
     return row >= 0 && row < rows.size() ? Optional.of(rows.get(row)) : Optional.empty();
   }
 
-  /** Selects a row. */
+  /** Selects a row, and brings it into sight. */
   void select(int row) {
+    mark(row);
+    SwingUtilities.invokeLater(
+        () -> table.scrollRectToVisible(table.getCellRect(table.getSelectedRow(), 0, true)));
+  }
+
+  private void mark(int row) {
     if (row >= 0 && row < table.getRowCount()) {
       table.setRowSelectionInterval(row, row);
-      table.scrollRectToVisible(table.getCellRect(row, 0, true));
     }
   }
 
   /** Selects an option, or the last one of its position where it has fewer. */
   void select(At wanted) {
-    select(
-        IntStream.range(0, rows.size())
-            .filter(r -> rows.get(r).position() == wanted.position())
-            .filter(r -> rows.get(r).option() <= wanted.option())
-            .max()
-            .orElse(rows.size() - 1));
+    select(row(wanted));
+  }
+
+  private int row(At wanted) {
+    return IntStream.range(0, rows.size())
+        .filter(r -> rows.get(r).position() == wanted.position())
+        .filter(r -> rows.get(r).option() <= wanted.option())
+        .max()
+        .orElse(rows.size() - 1);
   }
 
   /** Shows the positions of a study, with what is counted so far. */
@@ -93,12 +102,16 @@ final class OptionTable {
       return;
     }
     At before = at().orElse(new At(0, 0));
+    boolean moved = !study.positions().equals(shown);
     filling = true;
     shown = study.positions();
     counted = figures;
     fill();
-    select(before);
+    mark(row(before));
     filling = false;
+    if (moved) {
+      select(before);
+    }
     selected.run();
   }
 

@@ -20,6 +20,7 @@ import plyworth.shared.study.Study;
 import plyworth.workbench.SmallStudy;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.chart.ChartFile;
+import plyworth.workbench.chart.ChartTheme;
 import plyworth.workbench.chart.FlowColumns;
 import plyworth.workbench.chart.FlowDrawing;
 
@@ -131,7 +132,7 @@ class FlowViewTest {
     FlowDrawing drawing =
         new FlowDrawing(
             OptionColumns.of(figures(Optional.empty()), false).columns(),
-            Appearance.chartTheme(),
+            ChartTheme.PAPER,
             Optional.empty());
     Path file = folder.resolve("graph.svg");
     ChartFile.write(drawing, 1000, 600, file);
