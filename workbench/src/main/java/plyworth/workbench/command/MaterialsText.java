@@ -35,9 +35,15 @@ final class MaterialsText {
   }
 
   static void print(MaterialImport read, PrintWriter out) {
+    int changes = read.changes().size();
+    int refused = read.refused().size();
     out.printf(
-        "%d properties change or are added, %d stay as they are, %d lines are refused.%n",
-        read.changes().size(), read.same(), read.refused().size());
+        "%d %s or added, %d stay as they are, %d %s refused.%n",
+        changes,
+        changes == 1 ? "property is changed" : "properties are changed",
+        read.same(),
+        refused,
+        refused == 1 ? "line is" : "lines are");
     for (MaterialImport.Change change : read.changes()) {
       out.printf("  %s/%s%n", change.material(), change.after().id());
       out.println("    now   " + change.before().map(MaterialsText::figures).orElse("unknown"));

@@ -62,6 +62,7 @@ enum Appearance {
     UIManager.put("ScrollBar.showButtons", false);
     UIManager.put("SplitPane.dividerSize", 8);
     UIManager.put("TabbedPane.tabHeight", 30);
+    UIManager.put("TabbedPane.rotateTabRuns", false);
     UIManager.put("Table.showHorizontalLines", true);
     UIManager.put("Table.cellMargins", new java.awt.Insets(2, 6, 2, 6));
     if (this != LIGHT) {

@@ -127,6 +127,7 @@ final class FigureRow {
    */
   Optional<Sourced> read(boolean single, Scale scale, List<PropertyReaders.Reader> readers) {
     wrong.clear();
+    fields().forEach(field -> field.getAccessibleContext().setAccessibleDescription(null));
     first = null;
     double place = place(single);
     OptionalDouble least = figure(low);
@@ -212,6 +213,7 @@ final class FigureRow {
 
   private void note(JComponent where, String text) {
     wrong.add(text);
+    where.getAccessibleContext().setAccessibleDescription(text);
     first = first == null ? where : first;
   }
 

@@ -37,7 +37,7 @@ class MaterialsCommandTest {
   void whatIsExportedIsReadBackAndWrittenIntoANewStudy() throws IOException {
     assertThat(CommandLineRun.of("materials", study, "--export", csv).code()).isZero();
     CommandLineRun same = CommandLineRun.of("materials", study, "--import", csv);
-    assertThat(same.out()).startsWith("0 properties change or are added");
+    assertThat(same.out()).startsWith("0 properties are changed or added");
     Files.writeString(
         csv,
         Files.readString(csv)
