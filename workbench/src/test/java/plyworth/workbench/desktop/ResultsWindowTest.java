@@ -7,6 +7,7 @@ import java.awt.GraphicsEnvironment;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
+import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
@@ -14,6 +15,10 @@ import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import plyworth.shared.scoring.Measurement;
+import plyworth.shared.study.MaterialResult;
+import plyworth.shared.study.Results;
+import plyworth.shared.study.Study;
 import plyworth.workbench.SmallStudy;
 
 /** What laboratories and trials found, of materials and candidates. */
@@ -52,15 +57,41 @@ class ResultsWindowTest {
       Screen.await("both are ranked", () -> Readings.rows("effect") > 0);
       assertThat(window.text("effect-note", JTextArea.class, JTextArea::getText))
           .contains("without");
-      Screen.get("estimate-figures", JTextArea.class);
       window.picture("results-light");
       scrollTo("effect");
-      Screen.await("it is painted", () -> true);
       window.picture("results-effect-light");
       window.shortcut(KeyEvent.VK_Z);
       Screen.await("it is undone", () -> Readings.rows("material-results") == 0);
       assertThat(window.text("effect-note", JTextArea.class, JTextArea::getText))
           .isEqualTo("Nothing was measured yet.");
+    }
+  }
+
+  @Test
+  void resultsSpeakChinese() {
+    Measurement life =
+        new Measurement("barrier/pack-wvtr", 0.1, "mg/(pack.day)", 1.2, 5, "ASTM D7709", "", "");
+    Measurement price =
+        new Measurement("price", 1.1, "EUR/kg", 1.1, 3, "offers of three mills", "2026-03-12", "");
+    Study study =
+        SmallStudy.few()
+            .withMeasurements(List.of(life))
+            .with(new Results(List.of(new MaterialResult("ldpe", Double.NaN, price)), List.of()));
+    Path file = SmallStudy.file(folder, "mint", study);
+    Remembered remembered = OpenWindow.newcomer(file);
+    remembered.language(Language.CHINESE);
+    try (OpenWindow window = OpenWindow.opened(file, SmallStudy.CATALOG, remembered)) {
+      Screen.await("it is ranked", () -> window.status().contains("150"));
+      Readings.goToMeasured(window);
+      Screen.await("it is compared", () -> !Readings.cell("today", 0, 3).equals("…"));
+      assertThat(Readings.cell("today", 0, 0)).isEqualTo("进入包装的水蒸气");
+      window.picture("results-chinese");
+    } finally {
+      Screen.on(
+          () -> {
+            Language.ENGLISH.speak();
+            return null;
+          });
     }
   }
 
