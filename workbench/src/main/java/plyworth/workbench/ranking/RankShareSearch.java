@@ -17,27 +17,25 @@ import plyworth.workbench.engine.table.Progress;
  * Counts under how many weights each candidate of a table comes first and among the first few, as
  * if all of them were ranked under every one.
  *
- * <p>The weights are divided into simplices, halved again and again. In each of them the best at
- * its middle say, corner by corner, what a candidate has to reach: one that falls short of all of
- * them at every corner falls short under every weight in between, and so does everything in smaller
- * cells. The few that are left are ranked under each of the weights.
+ * <p>What enough others beat under all the weights is left out first. The weights are then divided
+ * into simplices, halved again and again. In each of them the best at its middle say, corner by
+ * corner, what a candidate has to reach: one that falls short of all of them at every corner falls
+ * short under every weight in between, and so does everything in smaller cells. The few that are
+ * left are ranked under each of the weights.
  */
 final class RankShareSearch {
 
-  /** More than rounding can be, in a value of at most 1. */
-  private static final double ROUNDING = 1e-9;
-
   /** With so few samples in a cell it costs less to rank under each than to divide on. */
-  private static final int FEW_SAMPLES = 12;
+  private static final int FEW_SAMPLES = 24;
 
   /** With so few candidates likewise. */
   private static final int FEW_ROWS = 64;
 
-  /** Candidates looked at one by one once the zones that may matter hold no more than these. */
-  private static final int ZONES = (1 << 18) / Chunk.ZONE;
-
   /** Zones whose rows are looked at together. */
-  private static final int BATCH = 256;
+  private static final int BATCH = 32;
+
+  /** Shares of the zones that are looked at by one thread each. */
+  private static final int SHARES = 4;
 
   private static final int PER_CHUNK = Chunk.ROWS / Chunk.ZONE;
 
@@ -79,11 +77,8 @@ final class RankShareSearch {
    */
   RankTally run(double[][] weights) {
     samples = weights.length;
-    return zones(WeightCell.around(weights), zones(), none());
-  }
-
-  private ValueColumns none() {
-    return new ValueColumns(new double[criteria.length][0], new long[0]);
+    WeightCell cell = WeightCell.around(weights);
+    return rows(cell, promising(cell));
   }
 
   /** The zones with ranked candidates at their best. */
@@ -107,17 +102,6 @@ final class RankShareSearch {
       }
     }
     return new ValueColumns(values, ids);
-  }
-
-  /** Goes on with zones while they are many, and with their rows from then on. */
-  private RankTally zones(WeightCell cell, ValueColumns zones, ValueColumns known) {
-    goOn();
-    ValueColumns best = bestOf(zones, cell.mean(), known);
-    double[] floors = floors(cell, best);
-    ValueColumns left = zones.reaching(cell.corners(), floors);
-    return left.size() > ZONES && cell.samples().size() > FEW_SAMPLES && cell.divisible()
-        ? divided(cell, half -> zones(half, left, best))
-        : rows(cell, rowsReaching(cell.corners(), floors, left));
   }
 
   private RankTally rows(WeightCell cell, ValueColumns rows) {
@@ -148,42 +132,46 @@ final class RankShareSearch {
   private double floor(ValueColumns best, double[] weights) {
     return best.size() < k
         ? Double.NEGATIVE_INFINITY
-        : Arrays.stream(best.under(weights)).min().orElseThrow() - ROUNDING;
+        : Arrays.stream(best.under(weights)).min().orElseThrow() - Skyband.LEVEL;
   }
 
-  /** The best candidates of some zones under some weights; what is known says where not to look. */
-  private ValueColumns bestOf(ValueColumns zones, double[] weights, ValueColumns known) {
-    double[] sums = zones.under(weights);
-    double[] floor = {floor(known, weights)};
-    List<ValueColumns> best = new ArrayList<>(List.of(none()));
-    IntStream.range(0, sums.length)
-        .filter(zone -> sums[zone] >= floor[0])
-        .boxed()
-        .sorted(Comparator.comparingDouble((Integer zone) -> -sums[zone]))
-        .takeWhile(zone -> sums[zone] >= floor[0])
-        .forEachOrdered(
-            zone -> {
-              best.set(0, together(best.get(0), rowsOf(zones.id(zone))).best(k, weights));
-              floor[0] = Math.max(floor[0], floor(best.get(0), weights));
-            });
-    return best.get(0);
+  /** The candidates that may be among the first few anywhere in a cell. */
+  private ValueColumns promising(WeightCell cell) {
+    ValueColumns zones = zones();
+    double[] sums = zones.under(cell.mean());
+    int[] order =
+        IntStream.range(0, sums.length)
+            .boxed()
+            .sorted(Comparator.comparingDouble(zone -> -sums[zone]))
+            .mapToInt(zone -> zone)
+            .toArray();
+    Skyband all = new Skyband(k, cell.corners(), cell.mean());
+    IntStream.range(0, SHARES)
+        .parallel()
+        .mapToObj(share -> promising(cell, zones, order, share))
+        .toList()
+        .forEach(all::offer);
+    return all.members();
   }
 
-  private ValueColumns together(ValueColumns... parts) {
-    return ValueColumns.together(criteria.length, List.of(parts));
-  }
-
-  private ValueColumns rowsReaching(double[][] corners, double[] floors, ValueColumns zones) {
-    List<ValueColumns> reaching = new ArrayList<>();
-    for (int from = 0; from < zones.size(); from += BATCH) {
-      int to = Math.min(zones.size(), from + BATCH);
-      ValueColumns[] batch =
-          IntStream.range(from, to)
-              .mapToObj(zone -> rowsOf(zones.id(zone)))
-              .toArray(ValueColumns[]::new);
-      reaching.add(together(batch).reaching(corners, floors));
+  /** Those of one share of the zones, the best zones first. */
+  private ValueColumns promising(WeightCell cell, ValueColumns zones, int[] order, int share) {
+    Skyband skyband = new Skyband(k, cell.corners(), cell.mean());
+    for (int from = share * BATCH; from < order.length; from += SHARES * BATCH) {
+      goOn();
+      int to = Math.min(order.length, from + BATCH);
+      ValueColumns batch = zones.only(Arrays.copyOfRange(order, from, to));
+      skyband.offer(rowsOf(batch.only(skyband.notBeaten(batch))));
     }
-    return together(reaching.toArray(ValueColumns[]::new));
+    return skyband.members();
+  }
+
+  private ValueColumns rowsOf(ValueColumns zones) {
+    List<ValueColumns> rows = new ArrayList<>();
+    for (int zone = 0; zone < zones.size(); zone++) {
+      rows.add(rowsOf(zones.id(zone)));
+    }
+    return ValueColumns.together(criteria.length, rows);
   }
 
   /** The ranked candidates of a zone. */
@@ -210,20 +198,26 @@ final class RankShareSearch {
     RankTally tally = new RankTally(k);
     for (WeightCell.Sample sample : cell.samples()) {
       double[] sums = rows.under(sample.weights());
-      double floor = floor(best, sample.weights());
-      int[] first =
-          IntStream.range(0, sums.length)
-              .filter(row -> sums[row] >= floor)
-              .boxed()
-              .sorted(Comparator.comparingDouble(row -> -sums[row]))
-              .mapToInt(row -> row)
-              .toArray();
-      tally.count(
-          sample.weights(),
-          Arrays.stream(first).mapToLong(rows::id).toArray(),
-          Arrays.stream(first).mapToDouble(row -> sums[row]).toArray());
+      int[] first = reaching(sums, floor(best, sample.weights()));
+      long[] paths = new long[first.length];
+      double[] values = new double[first.length];
+      for (int i = 0; i < first.length; i++) {
+        paths[i] = rows.id(first[i]);
+        values[i] = sums[first[i]];
+      }
+      tally.count(sample.weights(), paths, values);
     }
     progress.scored(counted.addAndGet(cell.samples().size()), samples);
     return tally;
+  }
+
+  private static int[] reaching(double[] sums, double floor) {
+    int[] rows = new int[sums.length];
+    int count = 0;
+    for (int row = 0; row < sums.length; row++) {
+      rows[count] = row;
+      count += sums[row] >= floor ? 1 : 0;
+    }
+    return Arrays.copyOf(rows, count);
   }
 }

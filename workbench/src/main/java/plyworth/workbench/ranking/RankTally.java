@@ -26,26 +26,27 @@ final class RankTally {
   /**
    * Counts one sample in.
    *
-   * @param paths path numbers of candidates, the highest value first
+   * @param paths path numbers of candidates
    * @param values what they are worth; all candidates are there that reach the last of the first
    *     few, or are level with it
    */
   void count(double[] weights, long[] paths, double[] values) {
-    int before = 0;
-    int end = 0;
+    double[] ascending = values.clone();
+    Arrays.sort(ascending);
     for (int i = 0; i < values.length; i++) {
-      while (values[before] > values[i] + LEVEL) {
-        before++;
-      }
-      while (end < values.length && values[end] >= values[i] - LEVEL) {
-        end++;
-      }
+      int before = values.length - below(ascending, values[i] + LEVEL);
+      int end = values.length - below(ascending, values[i] - LEVEL);
       double among = within(k, before, end);
-      if (among <= 0) {
-        return;
+      if (among > 0) {
+        add(paths[i], within(1, before, end), among, weights);
       }
-      add(paths[i], within(1, before, end), among, weights);
     }
+  }
+
+  /** How many are below a value. */
+  private static int below(double[] ascending, double value) {
+    int at = Arrays.binarySearch(ascending, value);
+    return at < 0 ? -1 - at : at;
   }
 
   /** The share in the ranks up to {@code last} of one of those that take the ranks between. */

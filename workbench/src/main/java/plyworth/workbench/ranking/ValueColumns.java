@@ -6,6 +6,11 @@ import java.util.List;
 /** What some candidates, or runs of candidates at best, are worth by each criterion that counts. */
 final class ValueColumns {
 
+  /** Items summed up together, so that their sums stay near the processor. */
+  private static final int BLOCK = 512;
+
+  private static final double NEARLY_ALL = 0.75;
+
   private final double[][] values;
   private final long[] ids;
 
@@ -37,26 +42,45 @@ final class ValueColumns {
     return sums;
   }
 
-  /** Those that reach a floor under one of several weights. */
+  /**
+   * Those that reach a floor under one of several weights; all where nearly all do, as leaving a
+   * few out costs more than it saves.
+   */
   ValueColumns reaching(double[][] weights, double[] floors) {
-    boolean[] reaches = new boolean[ids.length];
-    for (int i = 0; i < weights.length; i++) {
-      double[] sums = under(weights[i]);
-      for (int item = 0; item < sums.length; item++) {
-        reaches[item] |= sums[item] >= floors[i];
-      }
-    }
-    return only(reaches);
-  }
-
-  private ValueColumns only(boolean[] wanted) {
     int[] items = new int[ids.length];
     int count = 0;
-    for (int item = 0; item < wanted.length; item++) {
-      items[count] = item;
-      count += wanted[item] ? 1 : 0;
+    double[] most = new double[BLOCK];
+    double[] beyond = new double[BLOCK];
+    for (int from = 0; from < ids.length; from += BLOCK) {
+      int size = Math.min(BLOCK, ids.length - from);
+      Arrays.fill(most, Double.NEGATIVE_INFINITY);
+      for (int i = 0; i < weights.length; i++) {
+        Arrays.fill(beyond, -floors[i]);
+        addTo(beyond, weights[i], from, size);
+        raise(most, beyond);
+      }
+      for (int j = 0; j < size; j++) {
+        items[count] = from + j;
+        count += most[j] >= 0 ? 1 : 0;
+      }
     }
-    return only(Arrays.copyOf(items, count));
+    return count > NEARLY_ALL * ids.length ? this : only(Arrays.copyOf(items, count));
+  }
+
+  private void addTo(double[] sums, double[] weights, int from, int size) {
+    for (int c = 0; c < weights.length; c++) {
+      double weight = weights[c];
+      double[] column = values[c];
+      for (int j = 0; j < size; j++) {
+        sums[j] += weight * column[from + j];
+      }
+    }
+  }
+
+  private static void raise(double[] most, double[] to) {
+    for (int j = 0; j < most.length; j++) {
+      most[j] = Math.max(most[j], to[j]);
+    }
   }
 
   /** Some of them, in this order. */
@@ -77,11 +101,20 @@ final class ValueColumns {
   /** The best {@code k} under some weights, or all where they are fewer. */
   ValueColumns best(int k, double[] weights) {
     double[] sums = under(weights);
-    BestK best = new BestK(k);
+    int[] best = new int[Math.min(k, sums.length)];
+    int count = 0;
     for (int item = 0; item < sums.length; item++) {
-      best.offer(sums[item], item);
+      if (count < best.length || sums[item] > sums[best[count - 1]]) {
+        count = Math.min(count + 1, best.length);
+        int at = count - 1;
+        while (at > 0 && sums[best[at - 1]] < sums[item]) {
+          best[at] = best[at - 1];
+          at--;
+        }
+        best[at] = item;
+      }
     }
-    return only(best.sorted().stream().mapToInt(entry -> (int) entry.path()).toArray());
+    return only(best);
   }
 
   /** Several, one after another. */
