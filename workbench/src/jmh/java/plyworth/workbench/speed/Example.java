@@ -24,7 +24,14 @@ import plyworth.workbench.host.PluginCatalog;
 record Example(Study study, Compiled compiled, Tabulation tabulation) {
 
   private static final Path STUDIES = Path.of("../studies");
-  private static final Path PLUGINS = Path.of("target/plyworth/plugins");
+
+  /** The plugins that come along. */
+  static final Path PLUGINS = Path.of("target/plyworth/plugins");
+
+  /** The file of an example study. */
+  static Path file(String name) {
+    return STUDIES.resolve(name + StudyFile.SUFFIX);
+  }
 
   static Example of(String name) {
     return of(name, study -> study);
@@ -32,7 +39,7 @@ record Example(Study study, Compiled compiled, Tabulation tabulation) {
 
   /** The same, changed. */
   static Example of(String name, UnaryOperator<Study> change) {
-    Study study = change.apply(StudyFile.open(STUDIES.resolve(name + StudyFile.SUFFIX)).study());
+    Study study = change.apply(StudyFile.open(file(name)).study());
     Compiled compiled = Compiled.of(Prepared.of(study, PluginCatalog.load(PLUGINS)), () -> false);
     Tabulation tabulation =
         Tabulation.of(

@@ -1,6 +1,7 @@
 package plyworth.workbench.speed;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
@@ -14,6 +15,7 @@ import plyworth.workbench.engine.table.CandidateTable;
 import plyworth.workbench.engine.table.TableOfColumns;
 import plyworth.workbench.host.BoundCriterion;
 import plyworth.workbench.ranking.ValueModel;
+import plyworth.workbench.ranking.Weighed;
 
 /**
  * Made-up candidates in the order of enumeration, ten materials in every layer: five figures add up
@@ -23,6 +25,9 @@ final class ManyCandidates {
 
   /** Criteria with a column. */
   static final int CRITERIA = 6;
+
+  /** As many as are weighed by {@link #weighing}, where that is asked for. */
+  static final int FIRST_FIVE = 5;
 
   private static final int MATERIALS = 10;
   private static final int SERIES = CRITERIA - 1;
@@ -62,6 +67,45 @@ final class ManyCandidates {
             figures(path + row, low, row);
           }
         });
+  }
+
+  /** Candidates whose figures are drawn at random, each for itself. */
+  CandidateTable independent(long rows) {
+    return TableOfColumns.of(
+        criteria,
+        rows,
+        (path, low, high, codes) -> {
+          SplittableRandom random = new SplittableRandom(path);
+          for (float[] column : low) {
+            for (int row = 0; row < codes.length; row++) {
+              column[row] = (float) (layers * random.nextDouble());
+            }
+          }
+        });
+  }
+
+  /** What every candidate is worth by each criterion that counts, criterion by row. */
+  double[][] values(CandidateTable table, ValueModel model) {
+    double[][] values = new double[CRITERIA][];
+    for (int c = 0; c < CRITERIA; c++) {
+      values[c] = new double[(int) table.rows()];
+      ValueFunction function = model.criteria().get(c).value();
+      for (int row = 0; row < values[c].length; row++) {
+        values[c][row] = function.value(table.chunkOf(row).low(c)[CandidateTable.rowOf(row)]);
+      }
+    }
+    return Arrays.stream(values)
+        .limit(model.criteria().stream().filter(Weighed::counts).count())
+        .toArray(double[][]::new);
+  }
+
+  /** Equal weights of the first few criteria. */
+  ValueModel weighing(int first) {
+    Map<String, Double> weights = new TreeMap<>();
+    for (int c = 0; c < first; c++) {
+      weights.put("a/c" + c, 1.0);
+    }
+    return model(weights, 0);
   }
 
   private void figures(long path, float[][] columns, int row) {

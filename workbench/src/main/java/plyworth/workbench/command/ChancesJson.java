@@ -1,6 +1,7 @@
 package plyworth.workbench.command;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import plyworth.shared.data.Choice;
 import plyworth.shared.data.Json;
@@ -36,15 +37,20 @@ final class ChancesJson {
     entries.put("amongThree", number(chance.amongThree()));
     entries.put("notRanked", number(chance.unranked()));
     entries.put("confidence", number(chance.confidence()));
+    entries.put("centralWeights", central(ranked, chance.centralWeights()));
+    return Json.of(entries);
+  }
+
+  /** Central weights by criterion; nothing for a candidate that never came first. */
+  static Json central(Ranked ranked, List<Double> weights) {
     Map<String, Json> central = new LinkedHashMap<>();
-    for (int c = 0; c < chance.centralWeights().size(); c++) {
+    for (int c = 0; c < weights.size(); c++) {
       Weighed weighed = ranked.ranking().model().criteria().get(c);
       if (weighed.counts()) {
-        central.put(weighed.criterion().id(), number(chance.centralWeights().get(c)));
+        central.put(weighed.criterion().id(), number(weights.get(c)));
       }
     }
-    entries.put("centralWeights", Json.of(central));
-    return Json.of(entries);
+    return Json.of(central);
   }
 
   private static Json number(double figure) {

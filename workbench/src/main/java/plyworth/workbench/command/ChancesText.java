@@ -7,6 +7,7 @@ import java.util.Locale;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.robustness.Acceptability;
 import plyworth.workbench.robustness.Chance;
+import plyworth.workbench.robustness.Doubt;
 
 /** Prints how often candidates come first while weights and inputs are uncertain. */
 final class ChancesText {
@@ -25,7 +26,7 @@ final class ChancesText {
                     + " its range, the same figure wherever it is read. %s",
                 acceptability.draws(),
                 plan.seed(),
-                weights(plan),
+                weights(plan.doubt()),
                 acceptability.precise()
                     ? "Shares of first place have a standard error of "
                         + precision(plan)
@@ -48,8 +49,9 @@ final class ChancesText {
                 never)));
   }
 
-  private static String weights(Acceptability.Plan plan) {
-    return switch (plan.doubt()) {
+  /** What is taken to be known of the weights, in words. */
+  static String weights(Doubt doubt) {
+    return switch (doubt) {
       case EXACT -> "weights as they are";
       case AROUND -> "weights around the weighting (Dirichlet, concentration 50)";
       case ORDER -> "any weights in the order of the weighting";
@@ -83,7 +85,7 @@ final class ChancesText {
         structures);
   }
 
-  private static String share(double share) {
+  static String share(double share) {
     return Double.isNaN(share) ? "–" : String.format(Locale.ROOT, "%.1f %%", 100 * share);
   }
 }

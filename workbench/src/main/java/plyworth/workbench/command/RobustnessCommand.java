@@ -10,13 +10,16 @@ import picocli.CommandLine.ParentCommand;
 import plyworth.shared.data.JsonPrint;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.Search;
+import plyworth.workbench.engine.table.Progress;
 import plyworth.workbench.host.PluginCatalog;
 import plyworth.workbench.robustness.Acceptability;
+import plyworth.workbench.robustness.Contest;
 import plyworth.workbench.robustness.Doubt;
 import plyworth.workbench.robustness.LeaderStability;
 import plyworth.workbench.robustness.Rivals;
 import plyworth.workbench.robustness.SecondOpinion;
 import plyworth.workbench.robustness.Stakeholders;
+import plyworth.workbench.robustness.WeightAcceptability;
 import plyworth.workbench.robustness.WeightInterval;
 
 /** Says how far the ranking of a study can be trusted. */
@@ -84,13 +87,17 @@ final class RobustnessCommand implements Callable<Integer> {
   /**
    * What was found out about a ranking.
    *
+   * @param top how many candidates to list
+   * @param weightsAlone empty likewise, and when the weights are exact
    * @param acceptability empty when no draws were asked for, or nothing can be ranked
    */
   record Robustness(
       Ranked ranked,
+      int top,
       List<WeightInterval> intervals,
       Stakeholders stakeholders,
       SecondOpinion second,
+      Optional<WeightAcceptability> weightsAlone,
       Optional<Acceptability> acceptability) {}
 
   @Override
@@ -134,9 +141,17 @@ final class RobustnessCommand implements Callable<Integer> {
     Acceptability.Plan plan = new Acceptability.Plan(doubt, limit(), share(), seed.of(run.study()));
     return new Robustness(
         ranked,
+        top,
         intervals,
         stakeholders,
         SecondOpinion.of(ranked, COMPARED),
+        sampled && doubt != Doubt.EXACT
+            ? Optional.of(weightsAlone(ranked, plan.seed()))
+            : Optional.empty(),
         sampled ? Optional.of(Acceptability.of(ranked, rivals, plan)) : Optional.empty());
+  }
+
+  private WeightAcceptability weightsAlone(Ranked ranked, long seed) {
+    return WeightAcceptability.of(Contest.of(ranked), doubt, seed, Progress.NONE);
   }
 }

@@ -37,6 +37,10 @@ final class RobustnessJson {
     root.put("stakeholders", json.stakeholders(found.stakeholders()));
     root.put("secondOpinions", SecondOpinionJson.of(found.ranked(), found.second()));
     found
+        .weightsAlone()
+        .ifPresent(
+            w -> root.put("weightsAlone", WeightChancesJson.of(found.ranked(), w, found.top())));
+    found
         .acceptability()
         .ifPresent(a -> root.put("acceptability", ChancesJson.of(found.ranked(), a)));
     return Json.of(root);

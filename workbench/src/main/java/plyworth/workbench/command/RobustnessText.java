@@ -33,6 +33,7 @@ final class RobustnessText {
       text.stability();
       StakeholdersText.print(ranked, found.stakeholders(), out);
       SecondOpinionText.print(ranked, found.second(), out);
+      found.weightsAlone().ifPresent(w -> WeightChancesText.print(ranked, w, found.top(), out));
       found.acceptability().ifPresent(a -> ChancesText.print(ranked, a, out));
     }
     out.println();

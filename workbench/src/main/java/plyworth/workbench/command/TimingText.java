@@ -1,6 +1,8 @@
 package plyworth.workbench.command;
 
 import java.io.PrintWriter;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.Locale;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.engine.search.SearchEffort;
@@ -31,7 +33,20 @@ final class TimingText {
         "heap in use           %.0f MiB of %.0f MiB%n",
         (runtime.totalMemory() - runtime.freeMemory()) / MEBIBYTE,
         runtime.maxMemory() / MEBIBYTE);
+    sinceTheStart(ProcessHandle.current().info(), out);
     out.flush();
+  }
+
+  /** What somebody waits for who starts the program, the start of the virtual machine included. */
+  private static void sinceTheStart(ProcessHandle.Info process, PrintWriter out) {
+    if (process.startInstant().isPresent() && process.totalCpuDuration().isPresent()) {
+      Duration waited = Duration.between(process.startInstant().get(), Instant.now());
+      out.printf(
+          Locale.ROOT,
+          "since the start       %.2f s, %.2f s of processor time%n",
+          waited.toMillis() * 1e-3,
+          process.totalCpuDuration().get().toMillis() * 1e-3);
+    }
   }
 
   private static void table(Ranked ranked, PrintWriter out) {

@@ -1,12 +1,15 @@
 package plyworth.workbench.ranking;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.LongFunction;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import plyworth.shared.study.Limit;
 import plyworth.workbench.engine.table.CandidateTable;
+import plyworth.workbench.engine.table.Progress;
 
 /**
  * Ranks one table again and again. Groups are kept while the limits stay, the values of a criterion
@@ -108,6 +111,33 @@ public final class Ranker implements ExactRanker {
   public synchronized Optional<Regret> leastRegret(List<ValueModel> models, double[] best) {
     prepare(models.get(0));
     return new RegretSearch(table, groups, bounds, exact, models, best).run();
+  }
+
+  /**
+   * How often each candidate comes first, and among the first few, under many weights: the rank
+   * acceptability of all candidates while weights alone are uncertain. By what the table holds, as
+   * in {@link #rank}: a bounded figure counts at its worse end.
+   *
+   * @param model value functions and limits; only criteria with weight in it may have any
+   * @param weights at least one sample, with one weight for each criterion of the model; those of a
+   *     sample add up to 1
+   * @param k how many the first few are
+   * @param progress told how many samples are counted; may cancel
+   * @return those that are among the first few under some of the weights, the most often first
+   *     before the others; none when no candidate is ranked
+   * @throws java.util.concurrent.CancellationException when cancelled
+   */
+  public synchronized List<RankShare> rankShares(
+      ValueModel model, double[][] weights, int k, Progress progress) {
+    prepare(model);
+    int[] counting = Weights.counting(model);
+    double[][] samples =
+        Arrays.stream(weights)
+            .map(all -> IntStream.of(counting).mapToDouble(c -> all[c]).toArray())
+            .toArray(double[][]::new);
+    return new RankShareSearch(table, groups, bounds, counting, k, progress)
+        .run(samples)
+        .shares(samples.length, counting, model.criteria().size());
   }
 
   private void prepare(ValueModel model) {

@@ -39,6 +39,7 @@ class RobustnessCommandTest {
             "stability",
             "stakeholders",
             "secondOpinions",
+            "weightsAlone",
             "acceptability");
     assertThat(run.keys("leaders", 0)).containsExactly("structure", "value", "valueHigh");
     assertThat(run.keys("stability", "barrier/margin"))
@@ -51,6 +52,10 @@ class RobustnessCommandTest {
         .containsExactly("structure", "mostLost", "views");
     assertThat(run.keys("stakeholders", "candidates", 0, "views", 0))
         .containsExactly("weighting", "rank", "value");
+    assertThat(run.keys("weightsAlone"))
+        .containsExactly("weights", "draws", "seed", "everFirst", "everAmongTen", "candidates");
+    assertThat(run.keys("weightsAlone", "candidates", 0))
+        .containsExactly("structure", "first", "standardError", "amongTen", "centralWeights");
     assertThat(run.keys("acceptability"))
         .containsExactly("weights", "draws", "seed", "precision", "precise", "candidates");
     assertThat(run.keys("acceptability", "candidates", 0))
@@ -128,7 +133,38 @@ class RobustnessCommandTest {
   @Test
   void withoutDrawsNothingIsSaidOfUncertainInputs() {
     CommandLineRun run = CommandLineRun.of("robustness", study, "--draws", 0, "--format", "json");
-    assertThat(run.keys()).doesNotContain("acceptability");
+    assertThat(run.keys()).doesNotContain("acceptability", "weightsAlone");
+  }
+
+  @Test
+  void theSharesOfFirstPlaceOfAllCandidatesAddUpToOne() {
+    CommandLineRun run =
+        CommandLineRun.of(
+            "robustness",
+            study,
+            "--draws",
+            1,
+            "--weights",
+            "any",
+            "--top",
+            100,
+            "--format",
+            "json");
+    assertThat(run.number("weightsAlone", "draws")).isEqualTo(10_000);
+    int first = (int) run.number("weightsAlone", "everFirst");
+    assertThat(first).isBetween(1, 100);
+    double sum = 0;
+    for (int i = 0; i < first; i++) {
+      sum += run.number("weightsAlone", "candidates", i, "first");
+    }
+    assertThat(sum).isCloseTo(1, within(1e-6));
+  }
+
+  @Test
+  void whereWeightsAreExactNothingIsSaidOfWeightsAlone() {
+    assertThat(drawn("exact", 4).out()).doesNotContain("Weights alone uncertain");
+    assertThat(drawn("order", 4).out())
+        .contains("Weights alone uncertain: 10,000 draws, seed 4, any weights in the order");
   }
 
   @Test

@@ -21,6 +21,7 @@ final class BoundedSearch {
   private final Progress progress;
   private final SearchSettings settings;
   private final Bundles bundles;
+  private final KnownSpans known;
   private final PluginBounds bounds;
   private final ChunkFiller filler;
   private final int longest;
@@ -40,10 +41,12 @@ final class BoundedSearch {
   BoundedSearch(
       Tabulation tabulation,
       Bundles bundles,
+      KnownSpans known,
       Goal goal,
       Progress progress,
       SearchSettings settings) {
     this.bundles = bundles;
+    this.known = known;
     this.goal = goal;
     this.progress = progress;
     this.settings = settings;
@@ -148,8 +151,6 @@ final class BoundedSearch {
 
   private List<Prefix> wanted(Prefix prefix) {
     List<Prefix> wanted = new ArrayList<>();
-    double[] state = prefix.state(contributions, layout);
-    double[] joined = layout.neutral();
     long path = prefix.path();
     if (graph.ends(prefix.node())) {
       score(path++, 1);
@@ -157,8 +158,8 @@ final class BoundedSearch {
     int end = graph.edgeStart(prefix.node() + 1);
     for (int edge = graph.edgeStart(prefix.node()); edge < end && goesOn(); edge++) {
       int node = graph.edgeTo(edge);
-      layout.join(state, contributions.of(edge), joined);
-      double atMost = Math.min(prefix.atMost(), atMost(joined, node, path));
+      Prefix longer = new Prefix(prefix, edge, node, path, prefix.atMost());
+      double atMost = Math.min(prefix.atMost(), spans(longer).atMost(goal));
       if (goal.admits(atMost, path)) {
         wanted.add(new Prefix(prefix, edge, node, path, atMost));
       } else {
@@ -169,13 +170,18 @@ final class BoundedSearch {
     return wanted;
   }
 
-  private double atMost(double[] state, int node, long path) {
+  private CriterionSpans spans(Prefix prefix) {
     bounded++;
-    StateSpan own = StateSpan.point(state);
+    return known.of(prefix.node(), prefix.path(), () -> bounds.of(completed(prefix)));
+  }
+
+  /** The states of all candidates that begin so, in the bundles of their completions. */
+  private List<StateSpan> completed(Prefix prefix) {
+    StateSpan own = StateSpan.point(prefix.state(contributions, layout));
     List<StateSpan> spans = new ArrayList<>();
-    for (StateSpan inner : bundles.of(node)) {
+    for (StateSpan inner : bundles.of(prefix.node())) {
       spans.add(own.followedBy(inner, layout));
     }
-    return bounds.atMost(spans, path, goal);
+    return spans;
   }
 }

@@ -3,6 +3,7 @@ package plyworth.workbench.engine.search;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import plyworth.shared.scoring.BoundsBlock;
 import plyworth.shared.scoring.Figure;
 import plyworth.shared.scoring.Layerwise;
@@ -15,8 +16,8 @@ import plyworth.workbench.host.BoundPlugin;
 import plyworth.workbench.host.BoundPlugins;
 
 /**
- * The most that any of some spans of states can be worth, plugin after plugin: a span that a plugin
- * blocks for certain, or that cannot be worth enough any more, goes no further.
+ * Between which figures candidates lie whose states lie between others, plugin after plugin: a span
+ * that a plugin blocks for certain goes no further.
  */
 final class PluginBounds {
 
@@ -28,7 +29,7 @@ final class PluginBounds {
   private final double[][] high;
   private final double[][][] providedLow;
   private final double[][][] providedHigh;
-  private int[] rows;
+  private final int[] rows;
 
   PluginBounds(Tabulation tabulation, int capacity) {
     bound = tabulation.plugins();
@@ -53,41 +54,40 @@ final class PluginBounds {
   }
 
   /**
-   * The most that candidates can be worth.
+   * Between which figures candidates lie.
    *
    * @param spans between which states they lie, one span for some of them each
-   * @param path lowest path number of them
-   * @return −∞ when none of them is wanted
    */
-  double atMost(List<StateSpan> spans, long path, Goal goal) {
+  CriterionSpans of(List<StateSpan> spans) {
     int left = spans.size();
     for (int j = 0; j < left; j++) {
       rows[j] = j;
       Arrays.fill(low[j], Double.NaN);
       Arrays.fill(high[j], Double.NaN);
     }
-    double most = Double.NEGATIVE_INFINITY;
     for (int p = 0; p < blocks.length && left > 0; p++) {
       if (forms.get(p).isPresent()) {
         bound(p, spans, left);
+        left = notBlocked(p, left);
       } else {
         nothingKnown(p);
       }
-      boolean last = p == blocks.length - 1;
-      int kept = 0;
-      for (int k = 0; k < left; k++) {
-        if (forms.get(p).isPresent() && blocks[p].mustBlock[k] != 0) {
-          continue;
-        }
-        double value = goal.atMost(low[rows[k]], high[rows[k]]);
-        if (goal.admits(value, path)) {
-          most = last ? Math.max(most, value) : most;
-          rows[kept++] = rows[k];
-        }
-      }
-      left = kept;
     }
-    return most;
+    return new CriterionSpans(copied(low, left), copied(high, left));
+  }
+
+  private int notBlocked(int p, int left) {
+    int kept = 0;
+    for (int k = 0; k < left; k++) {
+      if (blocks[p].mustBlock[k] == 0) {
+        rows[kept++] = rows[k];
+      }
+    }
+    return kept;
+  }
+
+  private double[][] copied(double[][] ends, int left) {
+    return IntStream.range(0, left).mapToObj(k -> ends[rows[k]].clone()).toArray(double[][]::new);
   }
 
   private void bound(int p, List<StateSpan> spans, int left) {

@@ -4,14 +4,16 @@ import plyworth.workbench.engine.table.Progress;
 import plyworth.workbench.engine.table.Tabulation;
 
 /**
- * The candidates of a study, ready to be searched again and again: what completions can still add
- * is worked out once, since it depends neither on weights nor on limits.
+ * The candidates of a study, ready to be searched again and again: what completions can still add,
+ * and what plugins make of it, is worked out once, since it depends neither on weights nor on
+ * limits.
  */
 public final class SearchSpace {
 
   private final Tabulation tabulation;
   private final SearchSettings settings;
   private final Bundles bundles;
+  private final KnownSpans known;
 
   /**
    * Works out what completions can add.
@@ -27,6 +29,7 @@ public final class SearchSpace {
             tabulation.contributions(),
             tabulation.layout(),
             settings.bundles());
+    known = new KnownSpans(settings.bundles(), tabulation.plugins().criteria().size());
   }
 
   /**
@@ -40,7 +43,7 @@ public final class SearchSpace {
    */
   public SearchEffort search(Goal goal, long[] hopefuls, Progress progress) {
     long start = System.nanoTime();
-    BoundedSearch search = new BoundedSearch(tabulation, bundles, goal, progress, settings);
+    BoundedSearch search = new BoundedSearch(tabulation, bundles, known, goal, progress, settings);
     tabulation.watched(() -> search.run(hopefuls));
     return search.effort((System.nanoTime() - start) * 1e-9);
   }

@@ -1,0 +1,20 @@
+package plyworth.workbench.engine.search;
+
+/**
+ * Between which figures some candidates lie, a few of them together; those that a plugin blocks for
+ * certain are left out.
+ *
+ * @param low by bundle and criterion, the lower end; NaN when nothing is known of the figure
+ * @param high the upper end
+ */
+record CriterionSpans(double[][] low, double[][] high) {
+
+  /** The most that one of the candidates can be worth; −∞ when none is of interest. */
+  double atMost(Goal goal) {
+    double most = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < low.length; i++) {
+      most = Math.max(most, goal.atMost(low[i], high[i]));
+    }
+    return most;
+  }
+}
