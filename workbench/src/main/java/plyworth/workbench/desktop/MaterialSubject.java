@@ -60,7 +60,7 @@ final class MaterialSubject implements ReadingSubject {
           changed.run();
         });
     atEntry = form.add("reading.at", at, along);
-    Typing.into(at, atEntry::accept);
+    Typed.into(at, atEntry::accept);
     showAlong();
   }
 

@@ -46,7 +46,7 @@ final class ReadingFields {
     form.add("reading.note", note, null);
     samples.setText("1");
     for (JTextField each : List.of(value, spread, samples, method, date)) {
-      Typing.into(each, () -> check(false));
+      Typed.into(each, () -> check(false));
     }
   }
 
