@@ -51,6 +51,22 @@ class HouseRulesTest {
           .map("plyworth.workbench."::concat)
           .toList();
 
+  private static final List<String> DESKTOP =
+      Stream.of(
+              "word",
+              "part",
+              "session",
+              "candidate",
+              "ranking",
+              "decision",
+              "brief",
+              "position",
+              "material",
+              "evidence",
+              "plugin")
+          .map("plyworth.workbench.desktop."::concat)
+          .toList();
+
   private static final JavaClasses CLASSES =
       new ClassFileImporter()
           .withImportOption(at -> !at.contains("test-classes") && !at.contains("-tests.jar"))
@@ -66,7 +82,7 @@ class HouseRulesTest {
 
   /** Each room with those that stand below it in its list. */
   static Stream<Arguments> rooms() {
-    return Stream.of(SHARED, WORKBENCH)
+    return Stream.of(SHARED, WORKBENCH, DESKTOP)
         .flatMap(
             list ->
                 IntStream.range(0, list.size())
@@ -128,6 +144,17 @@ class HouseRulesTest {
             .should()
             .dependOnClassesThat()
             .resideInAPackage("plyworth.workbench.command.."));
+  }
+
+  @Test
+  void partsOfTheWindowDoNotKnowTheWindow() {
+    check(
+        noClasses()
+            .that()
+            .resideInAnyPackage(inside(DESKTOP))
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("plyworth.workbench.desktop"));
   }
 
   @Test

@@ -19,6 +19,15 @@ import javax.swing.JToolBar;
 import javax.swing.KeyStroke;
 import plyworth.shared.data.Choice;
 import plyworth.shared.study.Decision;
+import plyworth.workbench.desktop.part.Appearance;
+import plyworth.workbench.desktop.part.Command;
+import plyworth.workbench.desktop.part.Marked;
+import plyworth.workbench.desktop.part.TextSize;
+import plyworth.workbench.desktop.part.ViewStrip;
+import plyworth.workbench.desktop.session.Session;
+import plyworth.workbench.desktop.session.StudyHistory;
+import plyworth.workbench.desktop.word.Language;
+import plyworth.workbench.desktop.word.Words;
 
 /** Everything the user can do, in one place; menus and tool bar are made from it. */
 final class Commands {

@@ -1,6 +1,11 @@
 package plyworth.workbench.desktop;
 
 import java.util.List;
+import plyworth.workbench.desktop.material.MaterialsView;
+import plyworth.workbench.desktop.material.QuestionsView;
+import plyworth.workbench.desktop.part.ViewStrip;
+import plyworth.workbench.desktop.session.View;
+import plyworth.workbench.desktop.word.Words;
 
 /** The views of the data that the study reckons with: what is known, and what is worth knowing. */
 final class DataViews {

@@ -2,6 +2,13 @@ package plyworth.workbench.desktop;
 
 import java.util.List;
 import plyworth.shared.structure.Structure;
+import plyworth.workbench.desktop.decision.CompareView;
+import plyworth.workbench.desktop.decision.ReviewView;
+import plyworth.workbench.desktop.decision.RobustnessView;
+import plyworth.workbench.desktop.decision.TradeOffView;
+import plyworth.workbench.desktop.part.ViewStrip;
+import plyworth.workbench.desktop.session.View;
+import plyworth.workbench.desktop.word.Words;
 
 /** The views that a decision is made by, behind those that lead to it. */
 final class DecisionViews {

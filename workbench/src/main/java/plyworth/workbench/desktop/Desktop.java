@@ -3,6 +3,9 @@ package plyworth.workbench.desktop;
 import java.awt.GraphicsEnvironment;
 import java.nio.file.Path;
 import javax.swing.SwingUtilities;
+import plyworth.workbench.desktop.session.Remembered;
+import plyworth.workbench.desktop.session.Session;
+import plyworth.workbench.desktop.session.UserFolder;
 import plyworth.workbench.host.PluginCatalog;
 
 /** Opens the window. */

@@ -1,6 +1,11 @@
 package plyworth.workbench.desktop;
 
 import java.util.List;
+import plyworth.workbench.desktop.evidence.MeasuredView;
+import plyworth.workbench.desktop.part.ViewStrip;
+import plyworth.workbench.desktop.plugin.PluginsView;
+import plyworth.workbench.desktop.session.View;
+import plyworth.workbench.desktop.word.Words;
 
 /** The views of what figures rest on: what was measured, and the plugins. */
 final class EvidenceViews {

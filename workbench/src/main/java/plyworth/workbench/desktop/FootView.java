@@ -7,6 +7,12 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JProgressBar;
+import plyworth.workbench.desktop.part.Command;
+import plyworth.workbench.desktop.session.Pipeline;
+import plyworth.workbench.desktop.session.Session;
+import plyworth.workbench.desktop.session.View;
+import plyworth.workbench.desktop.word.CalibrationWords;
+import plyworth.workbench.desktop.word.Words;
 
 /** The foot of the window: what is known, what is being done, and a button to stop it. */
 final class FootView implements View {

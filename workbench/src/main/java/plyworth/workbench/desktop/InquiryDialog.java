@@ -20,6 +20,12 @@ import plyworth.shared.structure.Structure;
 import plyworth.workbench.analysis.Inquiry;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.chart.Html;
+import plyworth.workbench.desktop.part.Background;
+import plyworth.workbench.desktop.part.Command;
+import plyworth.workbench.desktop.part.Marked;
+import plyworth.workbench.desktop.part.Page;
+import plyworth.workbench.desktop.session.Session;
+import plyworth.workbench.desktop.word.Words;
 
 /** Asks for a structure and says why it is not offered or not ranked, beside the window. */
 final class InquiryDialog {

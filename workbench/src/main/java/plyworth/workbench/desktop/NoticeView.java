@@ -15,6 +15,12 @@ import javax.swing.JTextArea;
 import javax.swing.UIManager;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.References;
+import plyworth.workbench.desktop.part.Command;
+import plyworth.workbench.desktop.part.StackPanel;
+import plyworth.workbench.desktop.plugin.PluginEntry;
+import plyworth.workbench.desktop.session.Session;
+import plyworth.workbench.desktop.session.View;
+import plyworth.workbench.desktop.word.Words;
 import plyworth.workbench.host.PluginFault;
 
 /** What must not be overlooked, above everything: what is left out, stopped or failed. */

@@ -7,6 +7,8 @@ import javax.swing.JMenu;
 import javax.swing.JMenuItem;
 import javax.swing.event.MenuEvent;
 import javax.swing.event.MenuListener;
+import plyworth.workbench.desktop.part.Marked;
+import plyworth.workbench.desktop.word.Words;
 
 /** The files opened last, made anew each time the menu opens. */
 final class RecentMenu {

@@ -22,6 +22,11 @@ import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
+import plyworth.workbench.desktop.part.Command;
+import plyworth.workbench.desktop.part.Keys;
+import plyworth.workbench.desktop.part.Marked;
+import plyworth.workbench.desktop.part.StackPanel;
+import plyworth.workbench.desktop.word.Words;
 
 /**
  * Leads from the question to the decision, one note at a time, each beside the part of the window

@@ -19,6 +19,20 @@ import javax.swing.WindowConstants;
 import plyworth.shared.structure.Structure;
 import plyworth.shared.study.Decision;
 import plyworth.shared.study.Remark;
+import plyworth.workbench.desktop.brief.BriefDialog;
+import plyworth.workbench.desktop.brief.NewStudy;
+import plyworth.workbench.desktop.part.Appearance;
+import plyworth.workbench.desktop.part.CommandList;
+import plyworth.workbench.desktop.part.FileDrop;
+import plyworth.workbench.desktop.part.FileTaker;
+import plyworth.workbench.desktop.part.TextSize;
+import plyworth.workbench.desktop.part.WrittenDialog;
+import plyworth.workbench.desktop.session.Arrangement;
+import plyworth.workbench.desktop.session.Dialogs;
+import plyworth.workbench.desktop.session.Remembered;
+import plyworth.workbench.desktop.session.Session;
+import plyworth.workbench.desktop.word.Language;
+import plyworth.workbench.desktop.word.Words;
 
 /** The window on one study: its frame and title, and a {@link Workspace} inside. */
 final class WorkbenchFrame extends JFrame implements FileTaker {

@@ -12,6 +12,20 @@ import javax.swing.JMenuBar;
 import javax.swing.JPanel;
 import javax.swing.JSplitPane;
 import plyworth.shared.structure.Structure;
+import plyworth.workbench.desktop.brief.BriefView;
+import plyworth.workbench.desktop.candidate.CandidateView;
+import plyworth.workbench.desktop.part.Appearance;
+import plyworth.workbench.desktop.part.Command;
+import plyworth.workbench.desktop.part.ViewStrip;
+import plyworth.workbench.desktop.position.PositionsView;
+import plyworth.workbench.desktop.ranking.ChartView;
+import plyworth.workbench.desktop.ranking.MovementView;
+import plyworth.workbench.desktop.ranking.RankingTableView;
+import plyworth.workbench.desktop.ranking.WeightingView;
+import plyworth.workbench.desktop.session.Arrangement;
+import plyworth.workbench.desktop.session.Session;
+import plyworth.workbench.desktop.session.View;
+import plyworth.workbench.desktop.word.Words;
 
 /**
  * Everything inside the window, in one language: menus, weightings at the side, one view in the

@@ -26,6 +26,12 @@ import org.junit.jupiter.api.io.TempDir;
 import plyworth.shared.store.StudyFile;
 import plyworth.shared.study.Study;
 import plyworth.workbench.SmallStudy;
+import plyworth.workbench.desktop.brief.BriefSection;
+import plyworth.workbench.desktop.brief.PaperLaminate;
+import plyworth.workbench.desktop.part.Appearance;
+import plyworth.workbench.desktop.part.Page;
+import plyworth.workbench.desktop.session.Remembered;
+import plyworth.workbench.desktop.word.Language;
 
 /** Making a study in a real window, and editing its brief. */
 class BriefWindowTest {

@@ -13,6 +13,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import plyworth.workbench.SmallStudy;
+import plyworth.workbench.desktop.part.Appearance;
+import plyworth.workbench.desktop.part.Page;
 
 /** Structures side by side, and the page to decide on. */
 class CompareWindowTest {

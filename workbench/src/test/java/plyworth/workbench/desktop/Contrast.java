@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import javax.swing.UIManager;
 import plyworth.workbench.chart.ChartTheme;
+import plyworth.workbench.desktop.part.Appearance;
 
 /** How well text stands out, by the contrast ratio of WCAG 2.2, success criterion 1.4.3. */
 final class Contrast {

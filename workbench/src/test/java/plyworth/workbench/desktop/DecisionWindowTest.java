@@ -14,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import plyworth.shared.store.StudyFile;
 import plyworth.shared.study.Study;
 import plyworth.workbench.SmallStudy;
+import plyworth.workbench.desktop.part.Page;
 
 /** A decision and its reasons, and remarks. */
 class DecisionWindowTest {

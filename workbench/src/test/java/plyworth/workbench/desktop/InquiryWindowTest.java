@@ -13,6 +13,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import plyworth.workbench.SmallStudy;
+import plyworth.workbench.desktop.part.Appearance;
+import plyworth.workbench.desktop.part.Page;
 
 /** Asking in the window why a structure is not offered. */
 class InquiryWindowTest {

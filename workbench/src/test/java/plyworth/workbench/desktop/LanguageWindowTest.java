@@ -13,6 +13,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import plyworth.workbench.SmallStudy;
+import plyworth.workbench.desktop.session.Remembered;
+import plyworth.workbench.desktop.word.Language;
 
 /** The window in another language. */
 class LanguageWindowTest {

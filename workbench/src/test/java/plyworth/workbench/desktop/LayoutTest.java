@@ -31,6 +31,20 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import plyworth.workbench.SmallStudy;
+import plyworth.workbench.desktop.brief.BriefView;
+import plyworth.workbench.desktop.candidate.CandidateView;
+import plyworth.workbench.desktop.material.MaterialsView;
+import plyworth.workbench.desktop.material.QuestionsView;
+import plyworth.workbench.desktop.part.Appearance;
+import plyworth.workbench.desktop.part.Command;
+import plyworth.workbench.desktop.part.TextSize;
+import plyworth.workbench.desktop.position.PositionsView;
+import plyworth.workbench.desktop.ranking.RankingTableView;
+import plyworth.workbench.desktop.ranking.WeightingView;
+import plyworth.workbench.desktop.session.Recovery;
+import plyworth.workbench.desktop.session.Session;
+import plyworth.workbench.desktop.session.View;
+import plyworth.workbench.desktop.word.Language;
 
 /** Panels painted without a window: nothing is cut, in any language and appearance. */
 class LayoutTest {

@@ -27,6 +27,9 @@ import plyworth.shared.material.Material;
 import plyworth.shared.material.SourceKind;
 import plyworth.shared.store.StudyFile;
 import plyworth.workbench.SmallStudy;
+import plyworth.workbench.desktop.part.Appearance;
+import plyworth.workbench.desktop.part.Page;
+import plyworth.workbench.desktop.word.Language;
 
 /** Materials and their figures, as their user finds, changes, takes out and reads them. */
 class MaterialsWindowTest {

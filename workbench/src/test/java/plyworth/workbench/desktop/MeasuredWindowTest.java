@@ -18,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import plyworth.shared.scoring.Measurement;
 import plyworth.shared.store.StudyFile;
 import plyworth.workbench.SmallStudy;
+import plyworth.workbench.desktop.part.Appearance;
 
 /** What was measured, entered by hand: on today's pack first. */
 class MeasuredWindowTest {

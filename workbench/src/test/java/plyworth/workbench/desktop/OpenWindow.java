@@ -21,6 +21,10 @@ import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import org.jfree.chart.ChartPanel;
 import org.jfree.chart.title.TextTitle;
+import plyworth.workbench.desktop.part.Appearance;
+import plyworth.workbench.desktop.session.Remembered;
+import plyworth.workbench.desktop.word.Language;
+import plyworth.workbench.desktop.word.Words;
 import plyworth.workbench.host.PluginCatalog;
 
 /** A real window on a study, with a hand to work it; closing it checks the event thread. */

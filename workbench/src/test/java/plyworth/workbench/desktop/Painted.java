@@ -7,14 +7,14 @@ import java.awt.image.BufferedImage;
 import javax.swing.JComponent;
 
 /** Lays a panel out and paints it without a window. */
-final class Painted {
+public final class Painted {
 
   private static final int SCALE = 2;
 
   private Painted() {}
 
   /** Lays a panel out at a size; texts that break need it twice. */
-  static void layOut(JComponent panel, int width, int height) {
+  public static void layOut(JComponent panel, int width, int height) {
     panel.setSize(width, height);
     panel.addNotify();
     for (int i = 0; i < 3; i++) {
@@ -31,7 +31,7 @@ final class Painted {
     }
   }
 
-  static BufferedImage picture(JComponent panel) {
+  public static BufferedImage picture(JComponent panel) {
     BufferedImage image =
         new BufferedImage(
             panel.getWidth() * SCALE, panel.getHeight() * SCALE, BufferedImage.TYPE_INT_RGB);

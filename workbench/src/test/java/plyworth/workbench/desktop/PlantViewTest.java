@@ -14,6 +14,12 @@ import plyworth.shared.store.StudyFile;
 import plyworth.shared.structure.LayerNotation;
 import plyworth.workbench.SmallStudy;
 import plyworth.workbench.analysis.Ranked;
+import plyworth.workbench.desktop.candidate.ExplanationPanel;
+import plyworth.workbench.desktop.candidate.FindingsPanel;
+import plyworth.workbench.desktop.part.Appearance;
+import plyworth.workbench.desktop.part.Page;
+import plyworth.workbench.desktop.session.Detail;
+import plyworth.workbench.desktop.word.PlantWords;
 
 /** What the window tells of a plant, painted without a window. */
 class PlantViewTest {

@@ -21,6 +21,11 @@ import org.junit.jupiter.api.io.TempDir;
 import plyworth.shared.store.StudyFile;
 import plyworth.shared.study.PluginSettings;
 import plyworth.workbench.SmallStudy;
+import plyworth.workbench.desktop.part.Appearance;
+import plyworth.workbench.desktop.part.Page;
+import plyworth.workbench.desktop.plugin.PluginEntry;
+import plyworth.workbench.desktop.session.Remembered;
+import plyworth.workbench.desktop.word.Language;
 import plyworth.workbench.host.PluginCatalog;
 import plyworth.workbench.host.PluginFault;
 

@@ -27,6 +27,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import plyworth.shared.material.Material;
 import plyworth.workbench.SmallStudy;
+import plyworth.workbench.desktop.position.FlowCanvas;
 
 /** Positions filled as the user does it: with the mouse, or by the keyboard alone. */
 class PositionsWindowTest {

@@ -20,6 +20,8 @@ import plyworth.shared.study.MaterialResult;
 import plyworth.shared.study.Results;
 import plyworth.shared.study.Study;
 import plyworth.workbench.SmallStudy;
+import plyworth.workbench.desktop.session.Remembered;
+import plyworth.workbench.desktop.word.Language;
 
 /** What laboratories and trials found, of materials and candidates. */
 class ResultsWindowTest {

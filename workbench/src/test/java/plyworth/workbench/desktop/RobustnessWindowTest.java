@@ -16,6 +16,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import plyworth.workbench.SmallStudy;
+import plyworth.workbench.desktop.decision.StripCanvas;
+import plyworth.workbench.desktop.part.Appearance;
+import plyworth.workbench.desktop.part.ChartCanvas;
 
 /** How sure a ranking is, as the user finds out. */
 class RobustnessWindowTest {

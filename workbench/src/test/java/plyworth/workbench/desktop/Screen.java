@@ -20,9 +20,10 @@ import javax.imageio.ImageIO;
 import javax.swing.AbstractButton;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Assertions;
+import plyworth.workbench.desktop.part.Appearance;
 
 /** Looks at what is on screen, always on the event thread. */
-final class Screen {
+public final class Screen {
 
   private static final long LIMIT_NANOS = 20_000_000_000L;
   private static final Path PICTURES = Path.of("target/screens");
@@ -30,7 +31,7 @@ final class Screen {
   private Screen() {}
 
   /** The answer of the event thread. */
-  static <T> T on(Supplier<T> question) {
+  public static <T> T on(Supplier<T> question) {
     if (SwingUtilities.isEventDispatchThread()) {
       return question.get();
     }
@@ -86,7 +87,7 @@ final class Screen {
   }
 
   /** Puts an appearance on, for panels that are painted without a window. */
-  static void dress(Appearance appearance) {
+  public static void dress(Appearance appearance) {
     on(
         () -> {
           appearance.apply();
@@ -95,7 +96,7 @@ final class Screen {
   }
 
   /** A component and everything in it. */
-  static List<Component> all(Component root) {
+  public static List<Component> all(Component root) {
     List<Component> found = new ArrayList<>(List.of(root));
     if (root instanceof Container container) {
       for (Component part : container.getComponents()) {
@@ -106,7 +107,7 @@ final class Screen {
   }
 
   /** Keeps a picture for people to look at. */
-  static void keep(String name, BufferedImage picture) {
+  public static void keep(String name, BufferedImage picture) {
     try {
       Files.createDirectories(PICTURES);
       ImageIO.write(picture, "png", PICTURES.resolve(name + ".png").toFile());

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import plyworth.shared.store.StudyFile;
 import plyworth.workbench.SmallStudy;
+import plyworth.workbench.desktop.part.Appearance;
 
 /** The example studies in the window. */
 class StudiesWindowTest {

@@ -26,6 +26,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import plyworth.workbench.SmallStudy;
 import plyworth.workbench.chart.TradeOffChart;
+import plyworth.workbench.desktop.part.Appearance;
+import plyworth.workbench.desktop.part.ChartCanvas;
 
 /** The trade-off plot as its user meets it. */
 class TradeOffWindowTest {

@@ -10,6 +10,14 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import plyworth.workbench.SmallStudy;
+import plyworth.workbench.desktop.decision.SectionRow;
+import plyworth.workbench.desktop.decision.StripCanvas;
+import plyworth.workbench.desktop.part.Appearance;
+import plyworth.workbench.desktop.part.ChartCanvas;
+import plyworth.workbench.desktop.part.Page;
+import plyworth.workbench.desktop.session.Recovery;
+import plyworth.workbench.desktop.session.Session;
+import plyworth.workbench.desktop.session.View;
 
 /** What the views of a decision say while there is nothing to see. */
 class ViewCardsTest {

@@ -21,6 +21,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import plyworth.shared.store.StudyFile;
 import plyworth.workbench.SmallStudy;
+import plyworth.workbench.desktop.part.Page;
+import plyworth.workbench.desktop.ranking.WeightsChoice;
 
 /** The window as its user meets it, by mouse and by keyboard. */
 class WorkbenchWindowTest {

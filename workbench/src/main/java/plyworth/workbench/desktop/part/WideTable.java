@@ -1,0 +1,36 @@
+package plyworth.workbench.desktop.part;
+
+import java.util.Collections;
+import javax.swing.JTable;
+import javax.swing.table.TableColumn;
+import javax.swing.table.TableModel;
+
+/** A table that fills the width there is, and scrolls to the side rather than cut a column. */
+public class WideTable extends JTable {
+
+  private static final long serialVersionUID = 1L;
+
+  /** What a column says that nobody told a least width. */
+  private static final int UNSAID = new TableColumn().getMinWidth();
+
+  /**
+   * A table.
+   *
+   * @param model its rows; null for none yet
+   */
+  public WideTable(TableModel model) {
+    super(model);
+  }
+
+  @Override
+  public boolean getScrollableTracksViewportWidth() {
+    return getParent() == null || least() < getParent().getWidth();
+  }
+
+  /** Columns that may be narrower than they would like say so by a least width. */
+  private int least() {
+    return Collections.list(getColumnModel().getColumns()).stream()
+        .mapToInt(c -> c.getMinWidth() > UNSAID ? c.getMinWidth() : c.getPreferredWidth())
+        .sum();
+  }
+}

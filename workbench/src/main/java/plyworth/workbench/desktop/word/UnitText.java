@@ -1,0 +1,21 @@
+package plyworth.workbench.desktop.word;
+
+import java.util.regex.Pattern;
+
+/** How units are written on screen: with raised digits, raised dots and the sign for micro. */
+public final class UnitText {
+
+  private static final Pattern MICRO = Pattern.compile("\\bum\\b");
+  private static final Pattern SQUARE = Pattern.compile("(\\b|\\d)m2\\b");
+  private static final Pattern CUBE = Pattern.compile("\\b(c?)m3\\b");
+  private static final Pattern TIMES = Pattern.compile("(?<=[\\p{L}²³])\\.(?=\\p{L})");
+
+  private UnitText() {}
+
+  /** A unit, or a text with units in it, spelled for people. */
+  public static String of(String text) {
+    String micro = MICRO.matcher(text).replaceAll("µm");
+    String square = SQUARE.matcher(micro).replaceAll("$1m²");
+    return TIMES.matcher(CUBE.matcher(square).replaceAll("$1m³")).replaceAll("·");
+  }
+}
