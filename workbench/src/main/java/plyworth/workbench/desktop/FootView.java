@@ -36,12 +36,12 @@ final class FootView implements View {
     caution.putClientProperty("FlatLaf.styleClass", "small");
     calibration.setName("calibration");
     calibration.putClientProperty("FlatLaf.styleClass", "small");
-    JPanel small = new JPanel(new BorderLayout(16, 0));
-    small.add(caution, BorderLayout.CENTER);
-    small.add(calibration, BorderLayout.EAST);
+    JPanel known = new JPanel(new BorderLayout(16, 0));
+    known.add(message, BorderLayout.CENTER);
+    known.add(calibration, BorderLayout.EAST);
     JPanel lines = new JPanel(new BorderLayout());
-    lines.add(message, BorderLayout.NORTH);
-    lines.add(small, BorderLayout.SOUTH);
+    lines.add(known, BorderLayout.NORTH);
+    lines.add(caution, BorderLayout.SOUTH);
     panel.setBorder(BorderFactory.createEmptyBorder(6, 12, 6, 12));
     panel.add(lines, BorderLayout.CENTER);
     panel.add(work, BorderLayout.EAST);

@@ -38,7 +38,7 @@ final class AnswersFile {
     Study study = session.study().orElseThrow();
     files.csv(
         session,
-        (text, name) -> AnswerReview.read(text, name, study, session.catalog()),
+        (text, name) -> AnswerReview.read(text, name, study, session.installed()),
         review -> preview(session, review));
   }
 

@@ -67,7 +67,7 @@ final class MaterialFiles {
     Study study = session.study().orElseThrow();
     files.csv(
         session,
-        (text, name) -> MaterialImport.read(text, name, study, session.catalog()),
+        (text, name) -> MaterialImport.read(text, name, study, session.installed()),
         read -> preview(session, study, read, customary));
   }
 

@@ -144,7 +144,7 @@ public final class MaterialsView implements View {
     read.setEnabled(study != null);
     export.setEnabled(study != null);
     if (other) {
-      readers = PropertyReaders.of(now.catalog());
+      readers = PropertyReaders.of(now.installed());
       list.show(study);
       showMaterial();
     }

@@ -176,7 +176,7 @@ final class PropertyDialog {
   private Optional<String> objection(Property property) {
     Material changed = material.with(property);
     return StudyMaterials.objection(
-        StudyMaterials.with(session.study().orElseThrow(), changed), changed, session.catalog());
+        StudyMaterials.with(session.study().orElseThrow(), changed), changed, session.installed());
   }
 
   private void take(Property property) {

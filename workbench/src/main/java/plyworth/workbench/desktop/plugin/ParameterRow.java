@@ -64,10 +64,9 @@ final class ParameterRow {
           }
         });
     entry = new Entry(field);
-    JLabel label = new JLabel(title);
-    label.setLabelFor(field);
+    field.getAccessibleContext().setAccessibleName(title);
     panel.setBorder(BorderFactory.createEmptyBorder(8, 12, 2, 12));
-    panel.add(label);
+    panel.add(StackPanel.words(title, Font.PLAIN));
     panel.add(line());
     panel.add(entry.refusal());
     JTextArea help = StackPanel.words(bounds() + "\n" + said(owner, parameter.help()), Font.PLAIN);

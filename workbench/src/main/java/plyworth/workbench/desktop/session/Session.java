@@ -10,7 +10,6 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
-import javax.swing.Timer;
 import plyworth.shared.store.StudyFile;
 import plyworth.shared.structure.Structure;
 import plyworth.shared.study.Decision;
@@ -32,33 +31,22 @@ import plyworth.workbench.host.PluginCatalog;
  */
 public final class Session {
 
-  private static final int IDLE_MILLIS = 1500;
-
   private final PluginCatalog installed;
-  private final Selection selection = new Selection(this::changed, this::failDetail);
+  private final Selection selection = new Selection(this::changed, this::fail);
   private final List<Runnable> listeners = new ArrayList<>();
   private final Background files = new Background();
-  private final Background scoring = new Background();
-  private final Background saving = new Background();
-  private final Background keeping = new Background();
   private final Recovery recovery;
-  private final Timer idle = new Timer(IDLE_MILLIS, event -> keepUnsaved());
-  private final List<Runnable> afterWriting = new ArrayList<>();
+  private final Safekeeping keeping;
+  private final Writing writing = new Writing(this::changed);
+  private final Scoring scoring;
   private final Movement movement = new Movement();
   private Path file;
   private String fingerprint;
   private StudyHistory history;
   private List<References.Dangling> dangling = List.of();
-  private Ranked ranked;
-  private BestList kinds;
   private boolean eachKind = true;
-  private TodayReview today = TodayReview.NONE;
-  private Pipeline running;
   private Path reading;
-  private Path writing;
-  private Pipeline.Stage stage;
   private Supplier<String> message = () -> "";
-  private String failure = "";
 
   /**
    * A session without a study.
@@ -69,7 +57,8 @@ public final class Session {
   public Session(PluginCatalog installed, Recovery recovery) {
     this.installed = installed;
     this.recovery = recovery;
-    idle.setRepeats(false);
+    keeping = new Safekeeping(recovery, this::fail);
+    scoring = new Scoring(installed, () -> history.current(), this::show, this::changed);
   }
 
   /** Tells a listener of every change. */
@@ -131,20 +120,20 @@ public final class Session {
    */
   public void begin(Path path, Study study) {
     show(path, StudyFile.NEW, StudyHistory.unsaved(study));
-    idle.restart();
+    keeping.soon(file, history);
   }
 
   private void show(Path path, String print, StudyHistory states) {
-    idle.stop();
+    keeping.rest();
     file = path;
     fingerprint = print;
     history = states;
     dangling = References.check(states.current(), installed, Set.of());
-    ranked = null;
+    scoring.forget();
     selection.clear();
     movement.forget();
     message = () -> "";
-    refresh();
+    scoring.refresh();
   }
 
   /**
@@ -174,9 +163,7 @@ public final class Session {
       Path path, Supplier<String> expected, Runnable done, Consumer<String> refused) {
     StudyHistory written = history;
     Study study = history.current();
-    writing = path;
-    saving.run(
-        stale -> StudyFile.save(path, study, expected.get()),
+    Consumer<String> taken =
         print -> {
           written.markSaved(study);
           if (history == written) {
@@ -185,38 +172,18 @@ public final class Session {
             fingerprint = print;
             message = () -> Words.of("status.saved", path.getFileName());
           }
-          writing = null;
-          changed();
-          done.run();
-          afterWriting();
-        },
-        reason -> {
-          writing = null;
-          changed();
-          refused.accept(reason);
-          afterWriting();
-        });
-    changed();
-  }
-
-  private void afterWriting() {
-    List<Runnable> waiting = List.copyOf(afterWriting);
-    afterWriting.clear();
-    waiting.forEach(Runnable::run);
+        };
+    writing.write(path, study, expected, taken, done, refused);
   }
 
   /** Runs something when nothing is being written: now, or as soon as that is done. */
   void whenWritten(Runnable work) {
-    if (writing == null) {
-      work.run();
-    } else {
-      afterWriting.add(work);
-    }
+    writing.whenDone(work);
   }
 
   /** Whether the study is being written. */
   public boolean writing() {
-    return writing != null;
+    return writing.path().isPresent();
   }
 
   /** Whether the study on screen was never saved. */
@@ -236,29 +203,9 @@ public final class Session {
 
   /** Gives up what is not saved. */
   void forgetUnsaved() {
-    idle.stop();
-    keeping.cancel();
     if (file != null) {
-      recovery.forget(file);
+      keeping.forget(file);
     }
-  }
-
-  /** Keeps what is not saved, off the event thread; what is saved needs no keeping. */
-  private void keepUnsaved() {
-    Path path = file;
-    Study study = history.current();
-    boolean unsaved = history.dirty();
-    keeping.run(
-        stale -> {
-          if (unsaved) {
-            recovery.keep(path, study, stale);
-          } else {
-            recovery.forget(path);
-          }
-          return path;
-        },
-        kept -> {},
-        this::failDetail);
   }
 
   /** Sets the weight of a criterion, as one step of an edit that {@link #settle} ends. */
@@ -268,8 +215,7 @@ public final class Session {
         () -> Words.of("edit.weight", title.get()),
         study -> study.with(study.activeWeighting().with(criterion, weight)));
     movement.forget();
-    idle.restart();
-    refresh();
+    edited();
   }
 
   /** Ends the edit that is being made in steps. */
@@ -317,9 +263,9 @@ public final class Session {
     Study before = history.current();
     history.apply(label, change);
     if (history.current() != before) {
-      movement.begin(label, ranked, kinds);
-      idle.restart();
-      refresh();
+      movement.forget();
+      scoring.result().ifPresent(last -> movement.begin(label, last.ranked(), last.kinds()));
+      edited();
     }
   }
 
@@ -345,89 +291,38 @@ public final class Session {
   private void edit(Consumer<StudyHistory> edit) {
     edit.accept(history);
     movement.forget();
-    idle.restart();
-    refresh();
+    edited();
+  }
+
+  private void edited() {
+    keeping.soon(file, history);
+    scoring.refresh();
   }
 
   /** Stops scoring; what is done is shown as partial. */
   public void stop() {
-    if (running != null) {
-      running.stop();
-    }
+    scoring.stop();
   }
 
   /** Scores every candidate again. */
   public void scoreAgain() {
-    scoreAll();
+    scoring.scoreAll();
     changed();
   }
 
   /** Selects a structure and works out everything about it. */
   public void select(Structure structure) {
-    if (ranked != null && selection.structure().filter(structure::equals).isEmpty()) {
-      selection.select(ranked, structure);
-      changed();
-    }
-  }
-
-  private void refresh() {
-    failure = "";
-    Study study = history.current();
-    if (running != null && Pipeline.sameScores(running.study(), study)) {
-      changed();
-      return;
-    }
-    boolean scored =
-        ranked != null
-            && Pipeline.sameScores(ranked.study(), study)
-            && ranked.scored().holds(study);
-    if (running == null && scored) {
-      rankAgain(study);
-    } else {
-      scoreAll();
-    }
-    changed();
-  }
-
-  private void rankAgain(Study study) {
-    Ranked before = ranked;
-    scoring.run(
-        stale -> Pipeline.Result.of(before.again(study, Pipeline.LISTED), today),
-        this::show,
-        this::fail);
-  }
-
-  private void scoreAll() {
-    failure = "";
-    Pipeline pipeline = new Pipeline(history.current(), this::tell);
-    running = pipeline;
-    scoring.run(
-        stale -> pipeline.run(installed, stale),
-        result -> {
-          running = null;
-          show(result);
-          if (pipeline.study() != history.current()) {
-            refresh();
-          }
-        },
-        this::fail);
-  }
-
-  private void tell(Pipeline from, Pipeline.Stage now) {
-    if (running == from) {
-      stage = now;
+    if (selection.structure().filter(structure::equals).isEmpty()) {
+      ranked().ifPresent(ranked -> selection.select(ranked, structure));
       changed();
     }
   }
 
   private void show(Pipeline.Result result) {
-    ranked = result.ranked();
-    kinds = result.kinds();
-    today = result.today();
-    stage = null;
-    message = () -> StatusText.of(result.ranked());
+    Ranked ranked = result.ranked();
+    message = () -> StatusText.of(ranked);
     if (ranked.study().equals(history.current())) {
-      movement.arrive(ranked, kinds);
+      movement.arrive(ranked, result.kinds());
     }
     Structure first =
         ranked.best().isEmpty()
@@ -438,24 +333,12 @@ public final class Session {
   }
 
   private void fail(String reason) {
-    running = null;
-    stage = null;
-    failDetail(reason);
-  }
-
-  private void failDetail(String reason) {
-    failure = reason;
-    changed();
+    scoring.fail(reason);
   }
 
   /** How the last edit of the data moved the best. */
   public Optional<Movement.Told> movement() {
     return movement.told();
-  }
-
-  /** The plugins at hand. */
-  public PluginCatalog catalog() {
-    return installed;
   }
 
   /** Where plugins are looked for. */
@@ -490,17 +373,18 @@ public final class Session {
 
   /** The ranking on screen; empty before the first. */
   public Optional<Ranked> ranked() {
-    return Optional.ofNullable(ranked);
+    return scoring.result().map(Pipeline.Result::ranked);
   }
 
   /** What was measured on today's pack, as far as the ranking on screen knows it. */
   public TodayReview today() {
-    return today;
+    return scoring.result().map(Pipeline.Result::today).orElse(TodayReview.NONE);
   }
 
   /** What is shown of the ranking first; there when {@link #ranked} is. */
   public BestList listed() {
-    return eachKind ? kinds : BestList.all(ranked, Pipeline.KINDS);
+    Pipeline.Result result = scoring.result().orElseThrow();
+    return eachKind ? result.kinds() : BestList.all(result.ranked(), Pipeline.KINDS);
   }
 
   /** Whether the best of each kind alone are listed. */
@@ -524,14 +408,15 @@ public final class Session {
     if (reading != null) {
       return Optional.of(new Pipeline.Stage(Words.of("status.reading", reading.getFileName()), -1));
     }
-    return writing != null
-        ? Optional.of(new Pipeline.Stage(Words.of("status.saving", writing.getFileName()), -1))
-        : Optional.ofNullable(stage);
+    return writing
+        .path()
+        .map(path -> new Pipeline.Stage(Words.of("status.saving", path.getFileName()), -1))
+        .or(scoring::stage);
   }
 
   /** Whether candidates are being scored. */
   public boolean scoring() {
-    return running != null;
+    return scoring.running();
   }
 
   /** What the foot of the window says. */
@@ -541,11 +426,11 @@ public final class Session {
 
   /** Whether scoring did not work or was stopped before it began. */
   public boolean failed() {
-    return !failure.isEmpty() && !scoring();
+    return !failure().isEmpty() && !scoring();
   }
 
   /** What did not work; empty when all did. */
   public String failure() {
-    return failure;
+    return scoring.failure();
   }
 }

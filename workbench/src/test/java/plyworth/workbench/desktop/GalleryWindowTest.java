@@ -1,0 +1,110 @@
+package plyworth.workbench.desktop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
+
+import java.awt.GraphicsEnvironment;
+import java.awt.Toolkit;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import javax.swing.JComponent;
+import javax.swing.JTabbedPane;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import plyworth.workbench.SmallStudy;
+import plyworth.workbench.desktop.part.Appearance;
+import plyworth.workbench.desktop.part.TextSize;
+import plyworth.workbench.desktop.word.Language;
+
+/** Every view in a real window, in what people wear, kept as pictures to be looked at. */
+class GalleryWindowTest {
+
+  private static final List<String> VIEWS =
+      List.of(
+          "chart",
+          "table",
+          "positions",
+          "brief",
+          "tradeoff",
+          "robustness",
+          "compare",
+          "review",
+          "materials",
+          "questions",
+          "measured",
+          "plugins");
+
+  /** Appearance, language and size of text together. */
+  enum Dress {
+    LIGHT_ENGLISH(Appearance.LIGHT, Language.ENGLISH, TextSize.NORMAL),
+    DARK_ENGLISH(Appearance.DARK, Language.ENGLISH, TextSize.NORMAL),
+    LIGHT_CHINESE(Appearance.LIGHT, Language.CHINESE, TextSize.NORMAL),
+    DARK_CHINESE_DOUBLE(Appearance.DARK, Language.CHINESE, TextSize.DOUBLE),
+    LIGHT_ENGLISH_DOUBLE(Appearance.LIGHT, Language.ENGLISH, TextSize.DOUBLE);
+
+    private final Appearance appearance;
+    private final Language language;
+    private final TextSize size;
+
+    Dress(Appearance appearance, Language language, TextSize size) {
+      this.appearance = appearance;
+      this.language = language;
+      this.size = size;
+    }
+  }
+
+  @TempDir Path folder;
+
+  @BeforeEach
+  void windowsCanOpen() {
+    assumeFalse(GraphicsEnvironment.isHeadless());
+  }
+
+  @AfterEach
+  void undress() {
+    Screen.on(
+        () -> {
+          Language.ENGLISH.speak();
+          TextSize.NORMAL.take();
+          Appearance.LIGHT.apply();
+          return null;
+        });
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void nothingIsCutInAnyView(Dress dress) {
+    Path file = SmallStudy.file(folder, "mint", SmallStudy.few());
+    try (OpenWindow window = OpenWindow.ranked(file, SmallStudy.CATALOG)) {
+      Screen.on(
+          () -> {
+            window.frame.speak(dress.language);
+            window.frame.size(dress.size);
+            window.frame.dress(dress.appearance);
+            if (dress.size == TextSize.DOUBLE) {
+              window.frame.setSize(Toolkit.getDefaultToolkit().getScreenSize());
+            }
+            return null;
+          });
+      for (String view : VIEWS) {
+        window.choose("place." + view);
+        Screen.await("it is in front", () -> front() == VIEWS.indexOf(view));
+        window.picture(
+            "view-" + view + "-" + dress.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        if (dress.size == TextSize.NORMAL) {
+          assertThat(Screen.on(() -> Cuts.in(Screen.get("view", JComponent.class))))
+              .as(view)
+              .isEmpty();
+        }
+      }
+    }
+  }
+
+  private static int front() {
+    return Screen.on(() -> Screen.get("views", JTabbedPane.class).getSelectedIndex());
+  }
+}
