@@ -36,11 +36,9 @@ final class FootView implements View {
     caution.putClientProperty("FlatLaf.styleClass", "small");
     calibration.setName("calibration");
     calibration.putClientProperty("FlatLaf.styleClass", "small");
-    JPanel known = new JPanel(new BorderLayout(16, 0));
-    known.add(message, BorderLayout.CENTER);
-    known.add(calibration, BorderLayout.EAST);
     JPanel lines = new JPanel(new BorderLayout());
-    lines.add(known, BorderLayout.NORTH);
+    lines.add(message, BorderLayout.NORTH);
+    lines.add(calibration, BorderLayout.CENTER);
     lines.add(caution, BorderLayout.SOUTH);
     panel.setBorder(BorderFactory.createEmptyBorder(6, 12, 6, 12));
     panel.add(lines, BorderLayout.CENTER);
