@@ -8,7 +8,6 @@ import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
-import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
@@ -22,6 +21,7 @@ import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.chart.Html;
 import plyworth.workbench.desktop.part.Background;
 import plyworth.workbench.desktop.part.Command;
+import plyworth.workbench.desktop.part.Keys;
 import plyworth.workbench.desktop.part.Marked;
 import plyworth.workbench.desktop.part.Page;
 import plyworth.workbench.desktop.session.Session;
@@ -62,13 +62,7 @@ final class InquiryDialog {
     dialog.add(top, BorderLayout.NORTH);
     dialog.add(new JScrollPane(answer), BorderLayout.CENTER);
     dialog.add(buttons, BorderLayout.SOUTH);
-    dialog.getRootPane().setDefaultButton(ask);
-    dialog
-        .getRootPane()
-        .registerKeyboardAction(
-            close,
-            KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0),
-            JComponent.WHEN_IN_FOCUSED_WINDOW);
+    Keys.answer(dialog, ask, close);
     dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
     dialog.setSize(UIScale.scale(SIZE));
     dialog.setLocationRelativeTo(owner);

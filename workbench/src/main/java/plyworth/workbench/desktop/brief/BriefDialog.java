@@ -5,7 +5,6 @@ import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
 import java.awt.Font;
-import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
@@ -19,10 +18,10 @@ import javax.swing.JDialog;
 import javax.swing.JFrame;
 import javax.swing.JOptionPane;
 import javax.swing.JPanel;
-import javax.swing.KeyStroke;
 import plyworth.shared.study.Study;
 import plyworth.workbench.desktop.part.Background;
 import plyworth.workbench.desktop.part.Command;
+import plyworth.workbench.desktop.part.Keys;
 import plyworth.workbench.desktop.part.Marked;
 import plyworth.workbench.desktop.part.StackPanel;
 import plyworth.workbench.desktop.session.Session;
@@ -106,13 +105,7 @@ public final class BriefDialog {
     JButton take = done.named(new JButton(done), "button:");
     buttons.add(take);
     buttons.add(leave.named(new JButton(leave), "button:"));
-    dialog.getRootPane().setDefaultButton(take);
-    dialog
-        .getRootPane()
-        .registerKeyboardAction(
-            leave,
-            KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0),
-            JComponent.WHEN_IN_FOCUSED_WINDOW);
+    Keys.answer(dialog, take, leave);
     JPanel foot = new JPanel(new BorderLayout());
     foot.setBorder(BorderFactory.createEmptyBorder(0, 12, 4, 6));
     foot.add(StackPanel.words(Words.of("caution"), Font.PLAIN), BorderLayout.CENTER);

@@ -6,23 +6,20 @@ import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Insets;
 import java.awt.LayoutManager;
-import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
-import javax.swing.JPanel;
-import javax.swing.Scrollable;
+import plyworth.workbench.desktop.part.ScrollingPanel;
 
 /**
  * Rows of the form one below the other: names at the left, inputs beside, and what is said of each
  * in lines of the width that is left; below all of them what goes with the page.
  */
-final class BriefPage extends JPanel implements Scrollable {
+final class BriefPage extends ScrollingPanel {
 
   private static final long serialVersionUID = 1L;
   private static final int NAMES = 210;
   private static final int INPUTS = 360;
   private static final int GAP = 10;
-  private static final int STEP = 20;
   private static final int NARROW = 180;
 
   private final transient List<BriefRow> rows = new ArrayList<>();
@@ -36,40 +33,6 @@ final class BriefPage extends JPanel implements Scrollable {
     add(row.label());
     add(row.input().component());
     add(row.note());
-  }
-
-  @Override
-  public void setBounds(int x, int y, int width, int height) {
-    boolean otherWidth = width != getWidth();
-    super.setBounds(x, y, width, height);
-    if (otherWidth) {
-      revalidate();
-    }
-  }
-
-  @Override
-  public Dimension getPreferredScrollableViewportSize() {
-    return getPreferredSize();
-  }
-
-  @Override
-  public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
-    return STEP;
-  }
-
-  @Override
-  public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
-    return Math.max(STEP, visible.height - STEP);
-  }
-
-  @Override
-  public boolean getScrollableTracksViewportWidth() {
-    return true;
-  }
-
-  @Override
-  public boolean getScrollableTracksViewportHeight() {
-    return false;
   }
 
   /** Three columns, and below them the rest. */

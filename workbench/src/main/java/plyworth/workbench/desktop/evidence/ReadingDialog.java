@@ -5,19 +5,17 @@ import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
 import java.awt.Window;
-import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.util.Optional;
 import javax.swing.JButton;
-import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.KeyStroke;
 import plyworth.shared.scoring.Measurement;
 import plyworth.workbench.desktop.part.Command;
 import plyworth.workbench.desktop.part.EntryForm;
+import plyworth.workbench.desktop.part.Keys;
 import plyworth.workbench.desktop.word.Words;
 
 /** Asks for a reading; what is wrong is said beside the field, and nothing typed is lost. */
@@ -80,13 +78,7 @@ final class ReadingDialog {
     JPanel buttons = new JPanel(new FlowLayout(FlowLayout.TRAILING));
     buttons.add(taking);
     buttons.add(leave.named(new JButton(leave), "button:"));
-    dialog.getRootPane().setDefaultButton(taking);
-    dialog
-        .getRootPane()
-        .registerKeyboardAction(
-            leave,
-            KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0),
-            JComponent.WHEN_IN_FOCUSED_WINDOW);
+    Keys.answer(dialog, taking, leave);
     return buttons;
   }
 

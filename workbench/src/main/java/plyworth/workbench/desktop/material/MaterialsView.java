@@ -2,13 +2,10 @@ package plyworth.workbench.desktop.material;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
-import java.awt.FlowLayout;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import javax.swing.AbstractButton;
 import javax.swing.BorderFactory;
-import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -19,6 +16,7 @@ import plyworth.shared.material.Material;
 import plyworth.shared.study.Study;
 import plyworth.workbench.analysis.PropertyReaders;
 import plyworth.workbench.analysis.StudyMaterials;
+import plyworth.workbench.desktop.part.Buttons;
 import plyworth.workbench.desktop.part.Command;
 import plyworth.workbench.desktop.part.Keys;
 import plyworth.workbench.desktop.part.Marked;
@@ -75,11 +73,11 @@ public final class MaterialsView implements View {
     table.whenEntered(this::change);
     JPanel above = new JPanel(new BorderLayout());
     above.add(list.component(), BorderLayout.CENTER);
-    above.add(tools(copy, remove, read, export), BorderLayout.SOUTH);
+    above.add(Buttons.row(copy, remove, read, export), BorderLayout.SOUTH);
     JPanel middle = new JPanel(new BorderLayout(0, 4));
     middle.add(narrowing(), BorderLayout.NORTH);
     middle.add(new JScrollPane(table), BorderLayout.CENTER);
-    middle.add(tools(change, forget), BorderLayout.SOUTH);
+    middle.add(Buttons.row(change, forget), BorderLayout.SOUTH);
     JSplitPane below = split("material-split", middle, new JScrollPane(page), TABLE_SHARE);
     JSplitPane whole = split("materials-split", above, below, LIST_SHARE);
     whole.setDividerLocation(UIScale.scale(LIST_HEIGHT));
@@ -105,16 +103,6 @@ public final class MaterialsView implements View {
     row.add(words, BorderLayout.CENTER);
     row.add(choice, BorderLayout.EAST);
     return row;
-  }
-
-  private static JComponent tools(Command... commands) {
-    JPanel tools = new JPanel(new FlowLayout(FlowLayout.LEADING, 6, 4));
-    for (Command command : commands) {
-      AbstractButton button = command.named(new JButton(command), "button:");
-      button.putClientProperty("FlatLaf.styleClass", "small");
-      tools.add(button);
-    }
-    return tools;
   }
 
   @Override

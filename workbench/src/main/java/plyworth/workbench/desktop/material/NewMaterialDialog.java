@@ -6,7 +6,6 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
 import java.awt.Font;
-import java.awt.event.KeyEvent;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.BorderFactory;
@@ -16,11 +15,11 @@ import javax.swing.JDialog;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
-import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import plyworth.shared.material.Material;
 import plyworth.shared.material.MaterialLibrary;
 import plyworth.workbench.desktop.part.Command;
+import plyworth.workbench.desktop.part.Keys;
 import plyworth.workbench.desktop.part.Marked;
 import plyworth.workbench.desktop.part.StackPanel;
 import plyworth.workbench.desktop.word.MaterialNames;
@@ -91,13 +90,7 @@ final class NewMaterialDialog {
     JPanel buttons = new JPanel(new FlowLayout(FlowLayout.TRAILING));
     buttons.add(finish);
     buttons.add(leave.named(new JButton(leave), "new-material:"));
-    dialog.getRootPane().setDefaultButton(finish);
-    dialog
-        .getRootPane()
-        .registerKeyboardAction(
-            leave,
-            KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0),
-            JComponent.WHEN_IN_FOCUSED_WINDOW);
+    Keys.answer(dialog, finish, leave);
     return buttons;
   }
 

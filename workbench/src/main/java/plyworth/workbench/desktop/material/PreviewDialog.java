@@ -6,7 +6,6 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
 import java.awt.Font;
-import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.BorderFactory;
@@ -16,11 +15,11 @@ import javax.swing.JDialog;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
-import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import plyworth.workbench.analysis.RefusedLine;
 import plyworth.workbench.chart.ChartTable;
 import plyworth.workbench.desktop.part.Command;
+import plyworth.workbench.desktop.part.Keys;
 import plyworth.workbench.desktop.part.RowTable;
 import plyworth.workbench.desktop.part.StackPanel;
 import plyworth.workbench.desktop.word.Words;
@@ -109,13 +108,7 @@ final class PreviewDialog {
     JPanel buttons = new JPanel(new FlowLayout(FlowLayout.TRAILING));
     buttons.add(taking);
     buttons.add(leaving);
-    dialog.getRootPane().setDefaultButton(anything ? taking : leaving);
-    dialog
-        .getRootPane()
-        .registerKeyboardAction(
-            leave,
-            KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0),
-            JComponent.WHEN_IN_FOCUSED_WINDOW);
+    Keys.answer(dialog, anything ? taking : leaving, leave);
     return buttons;
   }
 

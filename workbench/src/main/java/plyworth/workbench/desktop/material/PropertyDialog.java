@@ -6,7 +6,6 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
 import java.awt.Font;
-import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.util.Optional;
@@ -19,12 +18,12 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
-import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import plyworth.shared.material.Material;
 import plyworth.shared.material.Property;
 import plyworth.workbench.analysis.StudyMaterials;
 import plyworth.workbench.desktop.part.Command;
+import plyworth.workbench.desktop.part.Keys;
 import plyworth.workbench.desktop.part.Marked;
 import plyworth.workbench.desktop.part.StackPanel;
 import plyworth.workbench.desktop.session.Session;
@@ -121,13 +120,7 @@ final class PropertyDialog {
     buttons.add(band.named(new JButton(band), "button:"));
     buttons.add(saving);
     buttons.add(leave.named(new JButton(leave), "property:"));
-    dialog.getRootPane().setDefaultButton(saving);
-    dialog
-        .getRootPane()
-        .registerKeyboardAction(
-            leave,
-            KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0),
-            JComponent.WHEN_IN_FOCUSED_WINDOW);
+    Keys.answer(dialog, saving, leave);
     StackPanel foot = new StackPanel();
     message.setBorder(BorderFactory.createEmptyBorder(0, 12, 4, 12));
     foot.add(message);

@@ -1,7 +1,6 @@
 package plyworth.workbench.desktop.material;
 
 import java.awt.BorderLayout;
-import java.awt.FlowLayout;
 import java.awt.Font;
 import java.awt.Toolkit;
 import java.awt.datatransfer.StringSelection;
@@ -9,15 +8,14 @@ import java.nio.file.Files;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
-import javax.swing.AbstractButton;
 import javax.swing.BorderFactory;
-import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.chart.ChartTable;
+import plyworth.workbench.desktop.part.Buttons;
 import plyworth.workbench.desktop.part.Command;
 import plyworth.workbench.desktop.part.RowTable;
 import plyworth.workbench.desktop.part.StackPanel;
@@ -75,21 +73,11 @@ public final class QuestionsView implements View {
     top.add(head);
     StackPanel foot = new StackPanel();
     foot.setBorder(BorderFactory.createEmptyBorder(6, 10, 6, 10));
-    foot.add(tools(copy, save, read));
+    foot.add(Buttons.row(copy, save, read));
     foot.add(note);
     content.add(top, BorderLayout.NORTH);
     content.add(new JScrollPane(table), BorderLayout.CENTER);
     content.add(foot, BorderLayout.SOUTH);
-  }
-
-  private static JComponent tools(Command... commands) {
-    JPanel tools = new JPanel(new FlowLayout(FlowLayout.LEADING, 6, 4));
-    for (Command command : commands) {
-      AbstractButton button = command.named(new JButton(command), "button:");
-      button.putClientProperty("FlatLaf.styleClass", "small");
-      tools.add(button);
-    }
-    return tools;
   }
 
   @Override

@@ -1,6 +1,7 @@
 package plyworth.workbench.desktop.part;
 
 import java.awt.FlowLayout;
+import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
@@ -22,6 +23,14 @@ public final class Buttons {
   public static <B extends AbstractButton> B small(B button) {
     button.putClientProperty("FlatLaf.styleClass", "small");
     return button;
+  }
+
+  /** Small buttons of commands side by side. */
+  public static JPanel row(Command... commands) {
+    return row(
+        Stream.of(commands)
+            .map(command -> small(command.named(new JButton(command), "button:")))
+            .toArray(JComponent[]::new));
   }
 
   /** Buttons side by side. */

@@ -1,8 +1,12 @@
 package plyworth.workbench.desktop.part;
 
 import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
 import javax.swing.AbstractAction;
+import javax.swing.Action;
+import javax.swing.JButton;
 import javax.swing.JComponent;
+import javax.swing.JDialog;
 import javax.swing.KeyStroke;
 
 /** Keys that a part of the window answers to while it has the keyboard. */
@@ -24,5 +28,16 @@ public final class Keys {
                 work.run();
               }
             });
+  }
+
+  /** Lets Enter answer a dialog, and Escape leave it. */
+  public static void answer(JDialog dialog, JButton enter, Action escape) {
+    dialog.getRootPane().setDefaultButton(enter);
+    dialog
+        .getRootPane()
+        .registerKeyboardAction(
+            escape,
+            KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0),
+            JComponent.WHEN_IN_FOCUSED_WINDOW);
   }
 }

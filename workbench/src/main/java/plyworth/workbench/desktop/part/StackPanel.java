@@ -5,11 +5,8 @@ import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Insets;
 import java.awt.LayoutManager;
-import java.awt.Rectangle;
 import javax.swing.BorderFactory;
-import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import javax.swing.Scrollable;
 import javax.swing.UIManager;
 import javax.swing.text.DefaultCaret;
 
@@ -17,11 +14,10 @@ import javax.swing.text.DefaultCaret;
  * Parts one below the other, all as wide as the panel, texts broken into lines of that width; a
  * scroll pane around it scrolls up and down alone.
  */
-public final class StackPanel extends JPanel implements Scrollable {
+public final class StackPanel extends ScrollingPanel {
 
   private static final long serialVersionUID = 1L;
   private static final int NARROW = 100;
-  private static final int STEP = 20;
 
   /** Lines are broken at whole pixels, and may come out this much longer where one is several. */
   private static final int ROOM = 8;
@@ -55,40 +51,6 @@ public final class StackPanel extends JPanel implements Scrollable {
     note.setBorder(BorderFactory.createEmptyBorder(8, 10, 8, 10));
     note.add(words);
     return note;
-  }
-
-  @Override
-  public void setBounds(int x, int y, int width, int height) {
-    boolean otherWidth = width != getWidth();
-    super.setBounds(x, y, width, height);
-    if (otherWidth) {
-      revalidate();
-    }
-  }
-
-  @Override
-  public Dimension getPreferredScrollableViewportSize() {
-    return getPreferredSize();
-  }
-
-  @Override
-  public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
-    return STEP;
-  }
-
-  @Override
-  public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
-    return Math.max(STEP, visible.height - STEP);
-  }
-
-  @Override
-  public boolean getScrollableTracksViewportWidth() {
-    return true;
-  }
-
-  @Override
-  public boolean getScrollableTracksViewportHeight() {
-    return false;
   }
 
   /** One below the other. */
