@@ -14,6 +14,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
 import plyworth.shared.route.StructureText;
 import plyworth.shared.structure.Structure;
 import plyworth.workbench.analysis.Inquiry;
@@ -87,6 +88,9 @@ final class InquiryDialog {
     session.selection().structure().ifPresent(s -> notation.setText(s.toString()));
     notation.selectAll();
     show.setEnabled(false);
+    if (!dialog.isDisplayable()) {
+      SwingUtilities.updateComponentTreeUI(dialog);
+    }
     answer.show(page(Words.of("inquiry.hint")));
     dialog.setVisible(true);
   }

@@ -5,8 +5,11 @@ import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
 import com.formdev.flatlaf.fonts.inter.FlatInterFont;
 import java.awt.Color;
+import java.awt.Window;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.stream.Stream;
+import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import plyworth.workbench.chart.ChartTheme;
 
@@ -51,7 +54,7 @@ public enum Appearance {
     this.colours = colours;
   }
 
-  /** Puts this appearance on every window. */
+  /** Puts this appearance on every window that is open, and on those to come. */
   public void apply() {
     FlatInterFont.installLazy();
     FlatLaf.setPreferredFontFamily(FlatInterFont.FAMILY);
@@ -70,7 +73,9 @@ public enum Appearance {
     } else {
       FlatLightLaf.setup();
     }
-    FlatLaf.updateUI();
+    Stream.of(Window.getWindows())
+        .filter(Window::isDisplayable)
+        .forEach(SwingUtilities::updateComponentTreeUI);
   }
 
   /** The chart theme that goes with what is on screen. */
