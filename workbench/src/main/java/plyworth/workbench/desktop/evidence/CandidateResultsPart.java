@@ -17,7 +17,6 @@ import plyworth.workbench.desktop.session.Session;
 import plyworth.workbench.desktop.word.CriterionWords;
 import plyworth.workbench.desktop.word.UnitText;
 import plyworth.workbench.desktop.word.Words;
-import plyworth.workbench.host.Digits;
 
 /** What laboratories and trials found of candidates, beside what is predicted of them. */
 final class CandidateResultsPart {
@@ -124,9 +123,7 @@ final class CandidateResultsPart {
         ReadingWords.figure(reading),
         UnitText.of(reading.unit()),
         prediction.map(c -> ReadingWords.estimate(c.predicted())).orElse("…"),
-        prediction
-            .map(c -> Double.isNaN(c.ratio()) ? "–" : "× " + Digits.sensible(c.ratio()))
-            .orElse("…"),
+        prediction.map(c -> ReadingWords.ratio(c.ratio())).orElse("…"),
         prediction.map(CandidateResultsPart::verdict).orElse("…"),
         ReadingWords.how(reading),
         Labels.brief(result.structure()));

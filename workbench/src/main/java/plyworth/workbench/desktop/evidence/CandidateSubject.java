@@ -2,7 +2,6 @@ package plyworth.workbench.desktop.evidence;
 
 import java.awt.Font;
 import java.util.Optional;
-import javax.swing.JComponent;
 import javax.swing.JTextArea;
 import plyworth.shared.scoring.Measurement;
 import plyworth.shared.structure.Structure;
@@ -17,12 +16,11 @@ import plyworth.workbench.desktop.session.Session;
 import plyworth.workbench.desktop.word.Words;
 
 /** A result of a candidate: of which structure and criterion. */
-final class CandidateSubject implements ReadingSubject {
+final class CandidateSubject extends CriterionSubject {
 
   private final Session session;
   private final int row;
   private final Structure structure;
-  private final CriterionChoice choice;
 
   /**
    * A result to be.
@@ -31,27 +29,25 @@ final class CandidateSubject implements ReadingSubject {
    * @param row which result it takes the place of; -1 for a new one
    */
   CandidateSubject(Session session, Ranked ranked, Structure structure, int row) {
-    this.session = session;
-    this.structure = structure;
-    this.row = row;
-    choice =
+    super(
         new CriterionChoice(
             ranked,
             session
                 .selection()
                 .detail()
                 .map(Detail::sheet)
-                .filter(sheet -> sheet.structure().equals(structure)));
+                .filter(sheet -> sheet.structure().equals(structure))));
+    this.session = session;
+    this.structure = structure;
+    this.row = row;
   }
 
   /** The reading whose place it takes. */
   Optional<Measurement> before() {
-    Optional<Measurement> before =
+    return chosen(
         row < 0
             ? Optional.empty()
-            : Optional.of(session.study().orElseThrow().results().candidates().get(row).reading());
-    before.ifPresent(measurement -> choice.choose(measurement.figure()));
-    return before;
+            : Optional.of(session.study().orElseThrow().results().candidates().get(row).reading()));
   }
 
   @Override
@@ -59,22 +55,7 @@ final class CandidateSubject implements ReadingSubject {
     JTextArea said = StackPanel.words(structure.toString(), Font.PLAIN);
     said.setName("reading-structure");
     form.below(said);
-    choice.addTo(form, changed);
-  }
-
-  @Override
-  public String figure() {
-    return choice.chosen().id();
-  }
-
-  @Override
-  public String unit() {
-    return choice.chosen().criterion().unit();
-  }
-
-  @Override
-  public JComponent first() {
-    return choice.field();
+    super.addTo(form, changed);
   }
 
   @Override

@@ -35,4 +35,9 @@ final class ReadingWords {
             Digits.sensible(range.high()))
         : "–";
   }
+
+  /** What was measured over what was predicted; a dash where that is not known. */
+  static String ratio(double ratio) {
+    return Double.isNaN(ratio) ? "–" : "× " + Digits.sensible(ratio);
+  }
 }

@@ -92,7 +92,7 @@ final class TodayPart {
 
   private static List<String> row(Ranked ranked, TodayReview.Line line) {
     Measurement measurement = line.measurement();
-    String ratio = Double.isNaN(line.ratio()) ? "–" : "× " + Digits.sensible(line.ratio());
+    String ratio = ReadingWords.ratio(line.ratio());
     return List.of(
         line.criterion()
             .map(criterion -> CriterionWords.title(ranked, criterion))

@@ -1,20 +1,17 @@
 package plyworth.workbench.desktop.evidence;
 
 import java.util.Optional;
-import javax.swing.JComponent;
 import plyworth.shared.scoring.Measurement;
 import plyworth.shared.study.Study;
 import plyworth.workbench.analysis.Ranked;
-import plyworth.workbench.desktop.part.EntryForm;
 import plyworth.workbench.desktop.session.Session;
 import plyworth.workbench.desktop.word.Words;
 
 /** A measurement of today's pack: of which criterion. */
-final class TodaySubject implements ReadingSubject {
+final class TodaySubject extends CriterionSubject {
 
   private final Session session;
   private final int row;
-  private final CriterionChoice choice;
 
   /**
    * A measurement to be.
@@ -22,39 +19,17 @@ final class TodaySubject implements ReadingSubject {
    * @param row which measurement it takes the place of; -1 for a new one
    */
   TodaySubject(Session session, Ranked ranked, int row) {
+    super(new CriterionChoice(ranked, Optional.of(ranked.baseline())));
     this.session = session;
     this.row = row;
-    choice = new CriterionChoice(ranked, Optional.of(ranked.baseline()));
   }
 
   /** The measurement whose place it takes. */
   Optional<Measurement> before() {
-    Optional<Measurement> before =
+    return chosen(
         row < 0
             ? Optional.empty()
-            : Optional.of(session.study().orElseThrow().measurements().get(row));
-    before.ifPresent(measurement -> choice.choose(measurement.figure()));
-    return before;
-  }
-
-  @Override
-  public void addTo(EntryForm form, Runnable changed) {
-    choice.addTo(form, changed);
-  }
-
-  @Override
-  public String figure() {
-    return choice.chosen().id();
-  }
-
-  @Override
-  public String unit() {
-    return choice.chosen().criterion().unit();
-  }
-
-  @Override
-  public JComponent first() {
-    return choice.field();
+            : Optional.of(session.study().orElseThrow().measurements().get(row)));
   }
 
   @Override
