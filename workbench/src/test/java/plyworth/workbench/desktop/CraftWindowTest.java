@@ -10,6 +10,7 @@ import java.awt.datatransfer.Transferable;
 import java.awt.event.KeyEvent;
 import java.io.File;
 import java.io.IOException;
+import java.lang.ref.WeakReference;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -69,6 +70,24 @@ class CraftWindowTest {
       Screen.await(
           "the ground is dark",
           () -> window.frame.getContentPane().getBackground().getRed() < light / 2);
+    }
+  }
+
+  @Test
+  void aClosedWindowIsFreed() {
+    WeakReference<WorkbenchFrame> closed = new WeakReference<>(openedAndClosed());
+    Screen.await(
+        "nothing holds the window",
+        () -> {
+          System.gc();
+          return closed.get() == null;
+        });
+    assertThat(closed.get()).isNull();
+  }
+
+  private WorkbenchFrame openedAndClosed() {
+    try (OpenWindow window = open()) {
+      return window.frame;
     }
   }
 

@@ -19,8 +19,6 @@ import plyworth.workbench.ranking.Weighed;
 /** The rows of one ranking: today's structure, then the best. */
 final class RankingRows extends AbstractTableModel {
 
-  static final RankingRows NONE = new RankingRows();
-
   private static final long serialVersionUID = 1L;
 
   /** Columns before the first criterion. */
@@ -52,6 +50,11 @@ final class RankingRows extends AbstractTableModel {
   private final List<String> headHelp = new ArrayList<>();
 
   private RankingRows() {}
+
+  /** No rows yet; a model remembers the tables that show it, so each table has its own. */
+  static RankingRows none() {
+    return new RankingRows();
+  }
 
   static RankingRows of(Ranked ranked) {
     RankingRows rows = new RankingRows();

@@ -22,7 +22,7 @@ final class RankingTable extends WideTable {
   private static final long serialVersionUID = 1L;
 
   RankingTable() {
-    super(RankingRows.NONE);
+    super(RankingRows.none());
     FileDrop.onto(this);
     setDefaultRenderer(RankingRows.Cell.class, new CellRenderer());
   }
