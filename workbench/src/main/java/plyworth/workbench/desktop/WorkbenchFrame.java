@@ -269,11 +269,16 @@ final class WorkbenchFrame extends JFrame implements FileTaker {
     dispose();
   }
 
-  /** Asks before what is not saved is lost. */
+  /** Asks before what is not saved is lost, and ends the work with the window. */
   private final class Closing extends WindowAdapter {
     @Override
     public void windowClosing(WindowEvent event) {
       closeAfterAsking();
+    }
+
+    @Override
+    public void windowClosed(WindowEvent event) {
+      session.close();
     }
   }
 }

@@ -237,6 +237,7 @@ final class OpenWindow implements AutoCloseable {
     Screen.keep(name, hand.picture(Screen.on(() -> new Rectangle(frame.getBounds()))));
   }
 
+  /** Returns when the window has heard that it is closed. */
   @Override
   public void close() {
     Screen.on(
@@ -245,8 +246,9 @@ final class OpenWindow implements AutoCloseable {
             window.dispose();
           }
           RepaintManager.setCurrentManager(before);
-          return SwingUtilities.isEventDispatchThread();
+          return null;
         });
+    Screen.on(() -> null);
     if (!guard.violations().isEmpty()) {
       throw new AssertionError("changed off the event thread: " + guard.violations());
     }

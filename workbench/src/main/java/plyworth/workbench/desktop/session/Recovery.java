@@ -77,6 +77,9 @@ public final class Recovery {
     }
   }
 
+  /** Returns once nothing is being written. */
+  synchronized void settle() {}
+
   private Path copy(Path file) {
     byte[] path = file.toAbsolutePath().normalize().toString().getBytes(StandardCharsets.UTF_8);
     try {

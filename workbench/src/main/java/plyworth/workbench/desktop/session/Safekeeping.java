@@ -48,6 +48,13 @@ final class Safekeeping {
     recovery.forget(path);
   }
 
+  /** Keeps nothing from now on; what is being written is written to its end. */
+  void end() {
+    idle.stop();
+    work.end();
+    recovery.settle();
+  }
+
   /** What is saved needs no keeping. */
   private void keep() {
     Path path = file;

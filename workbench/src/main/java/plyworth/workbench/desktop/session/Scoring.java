@@ -123,6 +123,12 @@ final class Scoring {
     }
   }
 
+  /** Scores nothing from now on. */
+  void end() {
+    stop();
+    work.end();
+  }
+
   private void tell(Pipeline from, Pipeline.Stage now) {
     if (running == from) {
       stage = now;

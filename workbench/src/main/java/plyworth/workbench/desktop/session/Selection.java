@@ -42,6 +42,12 @@ public final class Selection {
     ranging = null;
   }
 
+  /** Works nothing out from now on. */
+  void end() {
+    details.end();
+    ranges.end();
+  }
+
   /** Selects a structure in a ranking and works out everything about it. */
   void select(Ranked ranked, Structure wanted) {
     structure = wanted;

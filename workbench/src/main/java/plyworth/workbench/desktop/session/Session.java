@@ -66,6 +66,15 @@ public final class Session {
     listeners.add(listener);
   }
 
+  /** Ends all work, as the window is closed; nobody is told of anything any more. */
+  public void close() {
+    listeners.clear();
+    files.end();
+    scoring.end();
+    selection.end();
+    keeping.end();
+  }
+
   private void changed() {
     listeners.forEach(Runnable::run);
   }
