@@ -21,7 +21,7 @@ import plyworth.workbench.host.PluginCatalog;
     description = "Reads studies strictly; says what is wrong and where. Changes nothing.")
 final class CheckCommand implements Callable<Integer> {
 
-  @ParentCommand private Plyworth program;
+  @ParentCommand private Program program;
 
   @Parameters(arity = "1..*", paramLabel = "STUDY", description = "Study files.")
   private List<Path> files;

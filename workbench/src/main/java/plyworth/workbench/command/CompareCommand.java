@@ -20,7 +20,7 @@ final class CompareCommand implements Callable<Integer> {
 
   private static final int MOST = 8;
 
-  @ParentCommand private Plyworth program;
+  @ParentCommand private Program program;
 
   @Mixin private StudyArgument study;
 

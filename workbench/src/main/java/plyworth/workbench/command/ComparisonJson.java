@@ -17,7 +17,7 @@ final class ComparisonJson {
     root.put("format", Json.of("plyworth compare"));
     root.put("version", Json.of(1));
     root.put("study", Json.of(ranked.study().title()));
-    root.put("weighting", RankingJson.weighting(ranked));
+    root.put("weighting", WeightingJson.of(ranked));
     root.put("structures", Json.of(sheets.stream().map(s -> one(ranked, s, sheets)).toList()));
     return Json.of(root);
   }

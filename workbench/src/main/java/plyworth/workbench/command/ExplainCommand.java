@@ -20,7 +20,7 @@ import plyworth.workbench.host.PluginCatalog;
     description = "Shows the breakdown behind a structure's figures, with formulae and sources.")
 final class ExplainCommand implements Callable<Integer> {
 
-  @ParentCommand private Plyworth program;
+  @ParentCommand private Program program;
 
   @Mixin private StudyArgument study;
 

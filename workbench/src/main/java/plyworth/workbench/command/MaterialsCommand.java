@@ -26,7 +26,7 @@ import plyworth.workbench.analysis.StudyMaterials;
     })
 final class MaterialsCommand implements Callable<Integer> {
 
-  @ParentCommand private Plyworth program;
+  @ParentCommand private Program program;
 
   @Mixin private StudyArgument study;
 

@@ -20,7 +20,7 @@ import plyworth.workbench.host.UnitText;
 @Command(name = "plugins", description = "What is loaded, from where, and what is faulty and why.")
 final class PluginsCommand implements Callable<Integer> {
 
-  @ParentCommand private Plyworth program;
+  @ParentCommand private Program program;
 
   @Override
   public Integer call() {

@@ -41,7 +41,7 @@ import plyworth.workbench.robustness.Doubt;
       PluginsCommand.class,
       ProductsCommand.class
     })
-public final class Plyworth implements Callable<Integer> {
+public final class Plyworth implements Program, Callable<Integer> {
 
   /** Opens the window. */
   @FunctionalInterface
@@ -106,8 +106,7 @@ public final class Plyworth implements Callable<Integer> {
             .registerConverter(int.class, Words::whole)
             .registerConverter(Integer.class, Words::whole)
             .registerConverter(Percent.class, Percent::read)
-            .registerConverter(
-                RankCommand.Format.class, text -> Words.choice(text, RankCommand.Format.class))
+            .registerConverter(ListFormat.class, text -> Words.choice(text, ListFormat.class))
             .registerConverter(Listing.class, text -> Words.choice(text, Listing.class))
             .registerConverter(Search.class, text -> Words.choice(text, Search.class))
             .registerConverter(
@@ -134,19 +133,21 @@ public final class Plyworth implements Callable<Integer> {
     return opener.open(study == null ? workplace.example() : study, catalog());
   }
 
-  /** The plugins at hand. */
-  PluginCatalog catalog() {
+  @Override
+  public PluginCatalog catalog() {
     if (pluginFolder != null && !Files.isDirectory(pluginFolder)) {
       throw new WrongInput("--plugins: there is no folder " + pluginFolder);
     }
     return PluginCatalog.load(pluginFolder == null ? workplace.plugins() : pluginFolder);
   }
 
-  PrintWriter out() {
+  @Override
+  public PrintWriter out() {
     return spec.commandLine().getOut();
   }
 
-  PrintWriter err() {
+  @Override
+  public PrintWriter err() {
     return spec.commandLine().getErr();
   }
 

@@ -17,7 +17,7 @@ final class ProductsCommand implements Callable<Integer> {
   private static final double COLDEST = -40;
   private static final double HOTTEST = 70;
 
-  @ParentCommand private Plyworth program;
+  @ParentCommand private Program program;
 
   @Option(
       names = "--at",

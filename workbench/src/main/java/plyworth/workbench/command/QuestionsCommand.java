@@ -24,7 +24,7 @@ final class QuestionsCommand implements Callable<Integer> {
 
   private static final int MOST = 1000;
 
-  @ParentCommand private Plyworth program;
+  @ParentCommand private Program program;
 
   @Mixin private StudyArgument study;
 
@@ -40,7 +40,7 @@ final class QuestionsCommand implements Callable<Integer> {
       paramLabel = "FORMAT",
       defaultValue = "table",
       description = "table, json or csv; ${DEFAULT-VALUE} by default.")
-  private RankCommand.Format format;
+  private ListFormat format;
 
   /**
    * What is open.

@@ -24,17 +24,7 @@ final class RankCommand implements Callable<Integer> {
           + " makes none. Leave --front out, or make the table fit: offer fewer options, or give"
           + " more memory (PLYWORTH_JAVA_OPTIONS=-Xmx8g).";
 
-  /** Ways to print a ranking. */
-  enum Format {
-    /** For people. */
-    TABLE,
-    /** For programs. */
-    JSON,
-    /** For spreadsheets. */
-    CSV
-  }
-
-  @ParentCommand private Plyworth program;
+  @ParentCommand private Program program;
 
   @Mixin private StudyArgument study;
 
@@ -52,7 +42,7 @@ final class RankCommand implements Callable<Integer> {
       paramLabel = "FORMAT",
       defaultValue = "table",
       description = "table, json or csv; ${DEFAULT-VALUE} by default.")
-  private Format format;
+  private ListFormat format;
 
   @Option(
       names = "--list",
@@ -103,7 +93,7 @@ final class RankCommand implements Callable<Integer> {
     }
     print(ranked);
     if (timing) {
-      TimingText.print(ranked, format == Format.TABLE ? program.out() : program.err());
+      TimingText.print(ranked, format == ListFormat.TABLE ? program.out() : program.err());
     }
     return Failures.DONE;
   }
@@ -122,7 +112,7 @@ final class RankCommand implements Callable<Integer> {
       case CSV -> RankingCsv.print(ranked, out);
     }
     out.flush();
-    if (format != Format.TABLE && ranked.best().isEmpty()) {
+    if (format != ListFormat.TABLE && ranked.best().isEmpty()) {
       HindrancesText.print(ranked, program.err());
     }
   }

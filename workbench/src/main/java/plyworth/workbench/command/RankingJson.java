@@ -20,7 +20,6 @@ import plyworth.workbench.ranking.GroupCounts;
 import plyworth.workbench.ranking.ParetoFront;
 import plyworth.workbench.ranking.RankedCandidate;
 import plyworth.workbench.ranking.Ranking;
-import plyworth.workbench.ranking.Weighed;
 
 /** A ranking as JSON, version 1 of the interface. */
 final class RankingJson {
@@ -32,7 +31,7 @@ final class RankingJson {
     root.put("format", Json.of("plyworth rank"));
     root.put("version", Json.of(1));
     root.put("study", Json.of(ranked.study().title()));
-    root.put("weighting", weighting(ranked));
+    root.put("weighting", WeightingJson.of(ranked));
     root.put("counts", counts(ranked));
     root.put("search", search(ranked));
     List<Json> candidates = new ArrayList<>();
@@ -46,22 +45,6 @@ final class RankingJson {
     front.ifPresent(found -> root.put("paretoFront", front(ranked, found)));
     root.put("baseline", SheetJson.body(ranked, ranked.baseline()));
     return Json.of(root);
-  }
-
-  /** Name and shares of the weighting. */
-  static Json weighting(Ranked ranked) {
-    Map<String, Json> weights = new LinkedHashMap<>();
-    for (Weighed weighed : ranked.ranking().model().criteria()) {
-      if (weighed.counts()) {
-        weights.put(weighed.criterion().id(), Json.of(Digits.exported(weighed.weight())));
-      }
-    }
-    Map<String, Json> entries = new LinkedHashMap<>();
-    entries.put("name", Json.of(ranked.study().weighting()));
-    entries.put("weights", Json.of(weights));
-    entries.put("sharedOut", Json.of(Digits.exported(ranked.ranking().model().sharedOut())));
-    WeightsByText.put(entries, ranked.study().activeWeighting().by());
-    return Json.of(entries);
   }
 
   private static Json counts(Ranked ranked) {

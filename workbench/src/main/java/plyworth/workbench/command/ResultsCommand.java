@@ -29,7 +29,7 @@ import plyworth.workbench.robustness.turn.QuestionList;
     })
 final class ResultsCommand implements Callable<Integer> {
 
-  @ParentCommand private Plyworth program;
+  @ParentCommand private Program program;
 
   @Mixin private StudyArgument study;
 

@@ -42,7 +42,7 @@ final class RobustnessCommand implements Callable<Integer> {
   /** Limit of draws where neither it nor a precision is named. */
   private static final int USUAL_DRAWS = 1000;
 
-  @ParentCommand private Plyworth program;
+  @ParentCommand private Program program;
 
   @Mixin private StudyArgument study;
 

@@ -22,7 +22,7 @@ final class ScoreCommand implements Callable<Integer> {
 
   private static final int DRAWS = 100;
 
-  @ParentCommand private Plyworth program;
+  @ParentCommand private Program program;
 
   @Mixin private StudyArgument study;
 

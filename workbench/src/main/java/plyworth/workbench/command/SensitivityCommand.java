@@ -29,7 +29,7 @@ final class SensitivityCommand implements Callable<Integer> {
 
   private static final int MOST = 1 << 16;
 
-  @ParentCommand private Plyworth program;
+  @ParentCommand private Program program;
 
   @Mixin private StudyArgument study;
 

@@ -31,7 +31,7 @@ import plyworth.workbench.host.UnscorableBriefException;
  */
 record StudyRun(Path file, Study study, PluginCatalog catalog) {
 
-  static StudyRun of(Plyworth program, StudyArgument argument) {
+  static StudyRun of(Program program, StudyArgument argument) {
     PluginCatalog catalog = program.catalog();
     Study study = argument.read(catalog);
     return new StudyRun(argument.file(), study, argument.narrowed(catalog));

@@ -34,7 +34,7 @@ final class TurnCommand implements Callable<Integer> {
 
   private static final String LEADER = "1";
 
-  @ParentCommand private Plyworth program;
+  @ParentCommand private Program program;
 
   @Mixin private StudyArgument study;
 

@@ -26,7 +26,7 @@ final class WhyCommand implements Callable<Integer> {
 
   private static final int MOST = 50;
 
-  @ParentCommand private Plyworth program;
+  @ParentCommand private Program program;
 
   @Mixin private StudyArgument study;
 
