@@ -67,6 +67,11 @@ class HouseRulesTest {
           .map("plyworth.workbench.desktop."::concat)
           .toList();
 
+  private static final List<String> COMMAND =
+      Stream.of("print", "part", "candidate", "ranking", "robustness", "evidence", "stock")
+          .map("plyworth.workbench.command."::concat)
+          .toList();
+
   private static final JavaClasses CLASSES =
       new ClassFileImporter()
           .withImportOption(at -> !at.contains("test-classes") && !at.contains("-tests.jar"))
@@ -82,7 +87,7 @@ class HouseRulesTest {
 
   /** Each room with those that stand below it in its list. */
   static Stream<Arguments> rooms() {
-    return Stream.of(SHARED, WORKBENCH, DESKTOP)
+    return Stream.of(SHARED, WORKBENCH, DESKTOP, COMMAND)
         .flatMap(
             list ->
                 IntStream.range(0, list.size())
@@ -155,6 +160,17 @@ class HouseRulesTest {
             .should()
             .dependOnClassesThat()
             .resideInAPackage("plyworth.workbench.desktop"));
+  }
+
+  @Test
+  void commandsDoNotKnowTheProgram() {
+    check(
+        noClasses()
+            .that()
+            .resideInAnyPackage(inside(COMMAND))
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("plyworth.workbench.command"));
   }
 
   @Test

@@ -14,12 +14,12 @@ import plyworth.shared.data.JsonText;
  * @param out what it printed
  * @param err what it said of itself
  */
-record CommandLineRun(int code, String out, String err) {
+public record CommandLineRun(int code, String out, String err) {
 
   /** The program as it was packed, its plugins included. */
   static final Path HOME = Path.of("target", "plyworth");
 
-  static CommandLineRun of(Object... arguments) {
+  public static CommandLineRun of(Object... arguments) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     String[] texts = List.of(arguments).stream().map(Object::toString).toArray(String[]::new);
@@ -34,12 +34,12 @@ record CommandLineRun(int code, String out, String err) {
   }
 
   /** What it printed, as JSON. */
-  Json json() {
+  public Json json() {
     return JsonText.read(out, "output");
   }
 
   /** A value in the JSON it printed; keys and indexes lead to it. */
-  Json json(Object... path) {
+  public Json json(Object... path) {
     Json at = json();
     for (Object step : path) {
       at =
@@ -50,16 +50,16 @@ record CommandLineRun(int code, String out, String err) {
     return at;
   }
 
-  double number(Object... path) {
+  public double number(Object... path) {
     return ((Json.Num) json(path)).number();
   }
 
-  String text(Object... path) {
+  public String text(Object... path) {
     return ((Json.Text) json(path)).text();
   }
 
   /** The keys of an object in the JSON it printed, in order. */
-  List<String> keys(Object... path) {
+  public List<String> keys(Object... path) {
     return List.copyOf(((Json.Obj) json(path)).entries().keySet());
   }
 }

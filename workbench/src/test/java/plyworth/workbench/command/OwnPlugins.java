@@ -8,12 +8,12 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** A folder of the built-in plugins that a test may change. */
-final class OwnPlugins {
+public final class OwnPlugins {
 
   private OwnPlugins() {}
 
   /** Copies every plugin, be it a jar or a folder. */
-  static void copyTo(Path folder) throws IOException {
+  public static void copyTo(Path folder) throws IOException {
     Path source = CommandLineRun.HOME.resolve("plugins");
     for (Path file : walk(source)) {
       Path copy = folder.resolve(source.relativize(file).toString());
@@ -26,7 +26,7 @@ final class OwnPlugins {
   }
 
   /** Takes a plugin away. */
-  static void remove(Path folder, String plugin) throws IOException {
+  public static void remove(Path folder, String plugin) throws IOException {
     try (Stream<Path> plugins = Files.list(folder)) {
       Path found =
           plugins

@@ -1,0 +1,2 @@
+/** Commands about figures of materials: known, open and measured. */
+package plyworth.workbench.command.evidence;
