@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.Action;
 import javax.swing.ButtonGroup;
 import javax.swing.JComponent;
@@ -50,6 +51,7 @@ final class Commands {
   private final Command all;
   private final Command brief;
   private final Command find;
+  private final Command alone;
   private final Command tour;
   private final Map<Appearance, Command> appearances = new EnumMap<>(Appearance.class);
   private final Map<TextSize, Command> sizes = new EnumMap<>(TextSize.class);
@@ -82,6 +84,7 @@ final class Commands {
     find =
         Command.of(
             "action.find", menu(KeyEvent.VK_P, InputEvent.SHIFT_DOWN_MASK), frame::findCommand);
+    alone = Command.of("action.alone", KeyStroke.getKeyStroke(KeyEvent.VK_F11, 0), frame::alone);
     tour = Command.of("action.tour", KeyStroke.getKeyStroke(KeyEvent.VK_F1, 0), frame::tour);
     for (Appearance appearance : Appearance.values()) {
       String key = "appearance." + Choice.plain(appearance);
@@ -184,7 +187,7 @@ final class Commands {
         new Group("menu.decision", decide, withdraw, remark),
         new Group(
             "menu.view",
-            places,
+            Stream.concat(places.stream(), Stream.of(alone)).toList(),
             List.of(List.copyOf(appearances.values()), List.copyOf(sizes.values()))),
         new Group("menu.language", List.of(), List.of(List.copyOf(languages.values()))),
         new Group("menu.help", tour));

@@ -76,7 +76,7 @@ final class WorkbenchFrame extends JFrame implements FileTaker {
     }
     workspace.arrange(
         left.flatMap(bounds -> remembered.arrangement())
-            .orElseGet(() -> workspace.usual(getWidth())));
+            .orElseGet(() -> workspace.usual(getSize())));
   }
 
   /** Whether enough of a place to take hold of lies on some screen. */
@@ -146,7 +146,7 @@ final class WorkbenchFrame extends JFrame implements FileTaker {
     remembered.appearance().apply();
     int view = workspace.arrangement().view();
     furnish();
-    workspace.arrange(workspace.usual(getWidth()).on(view));
+    workspace.arrange(workspace.usual(getSize()).on(view));
     showSession();
   }
 
@@ -214,6 +214,11 @@ final class WorkbenchFrame extends JFrame implements FileTaker {
   /** Asks for another brief of the study on screen. */
   void editBrief() {
     BriefDialog.edit(this, session, session::brief);
+  }
+
+  /** Gives the middle the whole window, or the sides their places again. */
+  void alone() {
+    workspace.alone();
   }
 
   void chooseAndOpen() {

@@ -2,6 +2,7 @@ package plyworth.workbench.desktop;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
+import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -35,6 +36,8 @@ final class Workspace {
 
   private static final int SPACE_FOR_DIVIDERS = 16;
   private static final int SECTION_HEIGHT = 290;
+  private static final double LEAST_OF_THE_MIDDLE = 0.48;
+  private static final double MOST_OF_THE_SECTION = 0.33;
 
   private final ChartView chart = new ChartView();
   private final RankingTableView table = new RankingTableView();
@@ -52,6 +55,7 @@ final class Workspace {
   private final Session session;
   private final Commands commands;
   private final List<View> views;
+  private Arrangement besides;
 
   Workspace(WorkbenchFrame frame, Session session) {
     this.session = session;
@@ -129,10 +133,20 @@ final class Workspace {
         Commands.Place.of("place.table", 2, middle, table.component(), table.target()),
         Commands.Place.of("place.positions", 3, middle, positions.component(), positions.target()),
         Commands.Place.of("place.brief", 4, middle, brief.component(), brief.target()),
-        new Commands.Place("place.figures", 5, () -> candidate.goTo(0)),
-        new Commands.Place("place.findings", 6, () -> candidate.goTo(1)),
-        new Commands.Place("place.explanation", 7, () -> candidate.goTo(2)),
-        new Commands.Place("place.weights", 8, () -> weighting.target().requestFocusInWindow()));
+        new Commands.Place("place.figures", 5, () -> beside(() -> candidate.goTo(0))),
+        new Commands.Place("place.findings", 6, () -> beside(() -> candidate.goTo(1))),
+        new Commands.Place("place.explanation", 7, () -> beside(() -> candidate.goTo(2))),
+        new Commands.Place(
+            "place.weights", 8, () -> beside(weighting.target()::requestFocusInWindow)));
+  }
+
+  /** Goes to a part at the sides, which come back where the middle stands alone. */
+  private void beside(Runnable going) {
+    if (isAlone()) {
+      alone();
+      panel.validate();
+    }
+    going.run();
   }
 
   void show() {
@@ -174,8 +188,31 @@ final class Workspace {
     candidate.redraw();
   }
 
-  /** How the parts are arranged now. */
+  /** Gives the middle the whole window, or the sides their places again. */
+  void alone() {
+    if (isAlone()) {
+      panel.remove(middle.middle());
+      right.setLeftComponent(middle.middle());
+      panel.add(whole, BorderLayout.CENTER);
+      arrange(besides.on(middle.front()));
+    } else {
+      besides = arrangement();
+      panel.remove(whole);
+      panel.add(middle.middle(), BorderLayout.CENTER);
+    }
+    panel.revalidate();
+    panel.repaint();
+  }
+
+  private boolean isAlone() {
+    return whole.getParent() == null;
+  }
+
+  /** How the parts are arranged now; where the middle stands alone, as they were before. */
   Arrangement arrangement() {
+    if (isAlone()) {
+      return besides.on(middle.front());
+    }
     return new Arrangement(
         middle.front(),
         candidate.tab(),
@@ -192,11 +229,19 @@ final class Workspace {
     candidate.arrange(wanted.candidateTab(), wanted.candidateDivider());
   }
 
-  /** The arrangement of a window of that width when nobody has moved anything. */
-  Arrangement usual(int width) {
+  /**
+   * The arrangement of a window of that size when nobody has moved anything. Where large text makes
+   * everything want more than there is, the middle and the figures still get their share.
+   */
+  Arrangement usual(Dimension window) {
     int side = weighting.component().getPreferredSize().width;
-    int rest = candidate.component().getPreferredSize().width;
-    return new Arrangement(
-        0, 0, side, width - side - rest - SPACE_FOR_DIVIDERS, UIScale.scale(SECTION_HEIGHT));
+    int left = window.width - side - SPACE_FOR_DIVIDERS;
+    int middleWidth =
+        Math.max(
+            left - candidate.component().getPreferredSize().width,
+            (int) (left * LEAST_OF_THE_MIDDLE));
+    int section =
+        Math.min(UIScale.scale(SECTION_HEIGHT), (int) (window.height * MOST_OF_THE_SECTION));
+    return new Arrangement(0, 0, side, middleWidth, section);
   }
 }

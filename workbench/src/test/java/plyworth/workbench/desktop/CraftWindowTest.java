@@ -74,6 +74,25 @@ class CraftWindowTest {
   }
 
   @Test
+  void theMiddleStandsAloneAndTheSidesComeBackWhereTheyWere() {
+    try (OpenWindow window = open()) {
+      JComponent middle = Screen.get("view", JComponent.class);
+      int before = Screen.on(middle::getWidth);
+      window.choose("action.alone");
+      Screen.await(
+          "the middle is as wide as the window",
+          () -> middle.getWidth() > 0.95 * window.frame.getContentPane().getWidth());
+      window.picture("window-alone");
+      window.choose("action.alone");
+      Screen.await("the sides are back", () -> middle.getWidth() == before);
+      window.choose("action.alone");
+      window.goTo(8);
+      Screen.await("what is gone to comes back", () -> middle.getWidth() == before);
+      assertThat(Screen.find("weighting", JComponent.class)).isPresent();
+    }
+  }
+
+  @Test
   void aClosedWindowIsFreed() {
     WeakReference<WorkbenchFrame> closed = new WeakReference<>(openedAndClosed());
     Screen.await(

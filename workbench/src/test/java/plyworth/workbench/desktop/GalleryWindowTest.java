@@ -3,13 +3,19 @@ package plyworth.workbench.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
+import java.awt.Component;
 import java.awt.GraphicsEnvironment;
 import java.awt.Toolkit;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import javax.swing.JComponent;
 import javax.swing.JTabbedPane;
+import javax.swing.text.BadLocationException;
+import javax.swing.text.Document;
+import javax.swing.text.JTextComponent;
+import org.jfree.chart.ChartPanel;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
@@ -19,6 +25,7 @@ import plyworth.workbench.SmallStudy;
 import plyworth.workbench.desktop.part.Appearance;
 import plyworth.workbench.desktop.part.TextSize;
 import plyworth.workbench.desktop.word.Language;
+import plyworth.workbench.desktop.word.Words;
 
 /** Every view in a real window, in what people wear, kept as pictures to be looked at. */
 class GalleryWindowTest {
@@ -93,6 +100,7 @@ class GalleryWindowTest {
       for (String view : VIEWS) {
         window.choose("place." + view);
         Screen.await("it is in front", () -> front() == VIEWS.indexOf(view));
+        Screen.await("it has something to show", () -> !waits());
         window.picture(
             "view-" + view + "-" + dress.name().toLowerCase(Locale.ROOT).replace('_', '-'));
         if (dress.size == TextSize.NORMAL) {
@@ -101,6 +109,26 @@ class GalleryWindowTest {
               .isEmpty();
         }
       }
+    }
+  }
+
+  private static boolean waits() {
+    return Screen.all(Screen.get("view", JComponent.class)).stream()
+        .filter(Component::isShowing)
+        .anyMatch(
+            part ->
+                part instanceof ChartPanel chart && chart.getChart() == null
+                    || part instanceof JTextComponent text && waits(text.getDocument()));
+  }
+
+  private static boolean waits(Document document) {
+    try {
+      String text = document.getText(0, document.getLength());
+      return Stream.of("candidate.waiting", "robustness.waiting")
+          .map(Words::of)
+          .anyMatch(text::contains);
+    } catch (BadLocationException e) {
+      throw new IllegalStateException(e);
     }
   }
 

@@ -21,6 +21,7 @@ import plyworth.workbench.desktop.part.Background;
 import plyworth.workbench.desktop.part.Command;
 import plyworth.workbench.desktop.part.NewFile;
 import plyworth.workbench.desktop.part.Page;
+import plyworth.workbench.desktop.part.WrappingRow;
 import plyworth.workbench.desktop.session.Session;
 import plyworth.workbench.desktop.session.View;
 import plyworth.workbench.desktop.session.ViewCards;
@@ -49,7 +50,7 @@ public final class ReviewView implements View {
    */
   public ReviewView(Supplier<Optional<Acceptability>> drawn) {
     this.drawn = drawn;
-    JPanel tools = new JPanel(new FlowLayout(FlowLayout.TRAILING, 8, 6));
+    JPanel tools = new WrappingRow(FlowLayout.TRAILING, 8, 6);
     Command copy = Command.of("review.copy", null, this::copy);
     Command save = Command.of("review.save", null, this::save);
     tools.add(copy.named(new JButton(copy), "button:"));
@@ -76,6 +77,10 @@ public final class ReviewView implements View {
     }
     if (ranked != asked) {
       asked = ranked;
+      if (shown == null) {
+        page.show(
+            "<html><body><p>" + Html.escaped(Words.of("candidate.waiting")) + "</p></body></html>");
+      }
       work.run(stale -> Review.of(ranked, BestList.kinds(ranked, KINDS)), this::take, this::refuse);
     } else if (shown != null && !told.equals(drawn.get())) {
       redraw();

@@ -35,7 +35,7 @@ public final class Buttons {
 
   /** Buttons side by side. */
   public static JPanel row(JComponent... buttons) {
-    JPanel row = new JPanel(new FlowLayout(FlowLayout.LEADING, 6, 2));
+    JPanel row = new WrappingRow(FlowLayout.LEADING, 6, 2);
     row.setBorder(BorderFactory.createEmptyBorder(0, -6, 0, 0));
     for (JComponent button : buttons) {
       row.add(button);

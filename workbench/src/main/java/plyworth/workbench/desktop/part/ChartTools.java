@@ -23,7 +23,7 @@ public final class ChartTools {
    */
   public static JComponent of(
       String name, ChartExport export, Supplier<ChartTable> table, AbstractButton... before) {
-    JPanel tools = new JPanel(new FlowLayout(FlowLayout.TRAILING, 6, 0));
+    JPanel tools = new WrappingRow(FlowLayout.TRAILING, 6, 2);
     tools.setBorder(BorderFactory.createEmptyBorder(4, 0, 0, 0));
     for (AbstractButton button : before) {
       tools.add(button);

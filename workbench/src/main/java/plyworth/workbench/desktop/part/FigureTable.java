@@ -62,7 +62,7 @@ public final class FigureTable {
     Command copy = Command.of("charts.copy-table", null, () -> ChartExport.copyTable(shown));
     JButton button = copy.named(new JButton(copy), name + ":");
     button.putClientProperty("FlatLaf.styleClass", "small");
-    JPanel tools = new JPanel(new FlowLayout(FlowLayout.TRAILING, 0, 4));
+    JPanel tools = new WrappingRow(FlowLayout.TRAILING, 0, 4);
     tools.add(button);
     panel.setBorder(BorderFactory.createEmptyBorder(2, 10, 2, 10));
     panel.add(tools, BorderLayout.NORTH);

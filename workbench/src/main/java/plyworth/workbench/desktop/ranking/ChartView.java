@@ -39,7 +39,7 @@ import plyworth.workbench.desktop.word.Words;
 public final class ChartView implements View {
 
   private static final int BARS = Pipeline.KINDS;
-  private static final int NARROWEST = 420;
+  private static final int NARROWEST = 280;
   private static final int STEP = 58;
 
   private final ChartCanvas chart =
