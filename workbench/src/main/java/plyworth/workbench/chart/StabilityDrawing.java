@@ -2,6 +2,7 @@ package plyworth.workbench.chart;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
+import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
@@ -93,7 +94,8 @@ public final class StabilityDrawing implements Drawable {
       g.setPaint(theme.grid());
       g.draw(new Line2D.Double(x, line(), x, bottom));
       g.setPaint(theme.muted());
-      double left = quarter == 0 ? x : x - metrics.stringWidth(text) / 2.0;
+      int wide = metrics.stringWidth(text);
+      double left = quarter == 0 ? x : Math.min(x - wide / 2.0, width - wide);
       g.drawString(text, (float) left, metrics.getAscent());
     }
   }
@@ -111,11 +113,20 @@ public final class StabilityDrawing implements Drawable {
     g.setFont(theme.bold(0));
     g.drawString(row.title(), (float) LEFT, (float) text);
     double after = LEFT + g.getFontMetrics().stringWidth(row.title()) + 3 * GAP;
-    g.setFont(theme.font());
+    g.setFont(fitting(g, row.said(), width - after));
     g.drawString(row.said(), (float) after, (float) text);
+    g.setFont(theme.font());
     double middle = top + line() + GAP + BROAD / 2;
     strip(g, row, middle, width);
     ends(g, row, middle + BROAD / 2 + metrics.getAscent() + 1, width);
+  }
+
+  /** The font of the theme, made smaller where a text would not fit. */
+  private Font fitting(Graphics2D g, String text, double width) {
+    double wide = g.getFontMetrics(theme.font()).stringWidth(text);
+    return wide <= width
+        ? theme.font()
+        : theme.font().deriveFont((float) (theme.font().getSize2D() * Math.max(0, width) / wide));
   }
 
   private void strip(Graphics2D g, StabilityStrips.Row row, double middle, double width) {

@@ -1,6 +1,8 @@
 package plyworth.workbench.desktop.decision;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
+import java.awt.Dimension;
 import java.awt.GridLayout;
 import java.util.Comparator;
 import java.util.List;
@@ -28,6 +30,7 @@ import plyworth.workbench.desktop.part.ChartCanvas;
 import plyworth.workbench.desktop.part.ChartExport;
 import plyworth.workbench.desktop.part.ChartPane;
 import plyworth.workbench.desktop.part.Marked;
+import plyworth.workbench.desktop.part.RoomyPanel;
 import plyworth.workbench.desktop.session.Session;
 import plyworth.workbench.desktop.session.View;
 import plyworth.workbench.desktop.session.ViewCards;
@@ -37,6 +40,8 @@ import plyworth.workbench.ranking.ValueModel;
 
 /** Candidates by any two criteria. A click or the arrow keys select one. */
 public final class TradeOffView implements View {
+
+  private static final Dimension LEAST = new Dimension(450, 380);
 
   private final Background work = new Background();
   private final FrontMemory fronts = new FrontMemory();
@@ -48,8 +53,8 @@ public final class TradeOffView implements View {
   private final JComboBox<String> upwards = new JComboBox<>();
   private final JComboBox<String> marks = new JComboBox<>();
   private final JComboBox<String> front = new JComboBox<>();
-  private final JPanel content = new JPanel(new BorderLayout());
-  private final ViewCards cards = new ViewCards("tradeoff-view", content, this);
+  private final RoomyPanel content = new RoomyPanel(new BorderLayout(), UIScale.scale(LEAST.width));
+  private final ViewCards cards = new ViewCards("tradeoff-view", content.inView(), this);
   private List<String> offered = List.of();
   private boolean filling;
   private Session session;
@@ -67,6 +72,7 @@ public final class TradeOffView implements View {
     add(choices, "tradeoff.front-of", front);
     front.addItem(Words.of("tradeoff.front-of.axes"));
     front.addItem(Words.of("tradeoff.front-of.weighted"));
+    chart.setPreferredSize(UIScale.scale(LEAST));
     content.add(choices, BorderLayout.NORTH);
     content.add(pane.component(), BorderLayout.CENTER);
     pane.whenChosen(row -> session.select(picture.structures().get(row)));
