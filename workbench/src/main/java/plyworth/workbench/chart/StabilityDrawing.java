@@ -113,7 +113,7 @@ public final class StabilityDrawing implements Drawable {
     g.setFont(theme.bold(0));
     g.drawString(row.title(), (float) LEFT, (float) text);
     double after = LEFT + g.getFontMetrics().stringWidth(row.title()) + 3 * GAP;
-    g.setFont(fitting(g, row.said(), width - after));
+    g.setFont(fitting(g, row.said(), width - after - GAP));
     g.drawString(row.said(), (float) after, (float) text);
     g.setFont(theme.font());
     double middle = top + line() + GAP + BROAD / 2;
