@@ -4,7 +4,6 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
-import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
@@ -73,8 +72,7 @@ final class InquiryDialog {
   private void writeLikeAField(Command asking) {
     notation.setLineWrap(true);
     notation.setWrapStyleWord(true);
-    notation.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
-    notation.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
+    Keys.leaveByTab(notation);
     notation.getInputMap().put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), asking);
     notation.getActionMap().put(asking, asking);
   }

@@ -93,6 +93,18 @@ class CraftWindowTest {
   }
 
   @Test
+  void tabLeavesTheFiguresOfACandidate() {
+    try (OpenWindow window = open()) {
+      window.goTo(5);
+      JTable figures = Screen.get("figures", JTable.class);
+      Screen.await("the figures have the keyboard", figures::isFocusOwner);
+      window.hand.key(KeyEvent.VK_TAB);
+      Screen.await("they have it no more", () -> !figures.isFocusOwner());
+      assertThat(Screen.on(figures::isFocusOwner)).isFalse();
+    }
+  }
+
+  @Test
   void aClosedWindowIsFreed() {
     WeakReference<WorkbenchFrame> closed = new WeakReference<>(openedAndClosed());
     Screen.await(

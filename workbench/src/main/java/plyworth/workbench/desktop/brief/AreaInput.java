@@ -1,9 +1,9 @@
 package plyworth.workbench.desktop.brief;
 
-import java.awt.KeyboardFocusManager;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
+import plyworth.workbench.desktop.part.Keys;
 import plyworth.workbench.desktop.part.Typed;
 
 /** Lines of words or figures; Tab leaves it. */
@@ -16,8 +16,7 @@ final class AreaInput implements BriefInput {
     area = new JTextArea(rows, 0);
     area.setLineWrap(true);
     area.setWrapStyleWord(true);
-    area.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
-    area.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
+    Keys.leaveByTab(area);
     Typed.into(area, changed);
     scroll = new JScrollPane(area);
     scroll.setVerticalScrollBarPolicy(JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED);

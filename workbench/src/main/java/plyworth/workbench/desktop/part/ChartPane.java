@@ -48,6 +48,7 @@ public final class ChartPane {
     Command toggle = Command.of("charts.as-table", null, this::turn);
     asTable = toggle.named(new JToggleButton(toggle), name + ":");
     table.setName(name + "-table");
+    Keys.leaveByTab(table);
     table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
     table.setFillsViewportHeight(true);

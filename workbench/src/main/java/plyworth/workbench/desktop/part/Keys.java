@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop.part;
 
+import java.awt.KeyboardFocusManager;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import javax.swing.AbstractAction;
@@ -39,5 +40,11 @@ public final class Keys {
             escape,
             KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0),
             JComponent.WHEN_IN_FOCUSED_WINDOW);
+  }
+
+  /** Lets Tab leave a table or a text, where it would go from cell to cell or be typed. */
+  public static void leaveByTab(JComponent part) {
+    part.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
+    part.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
   }
 }

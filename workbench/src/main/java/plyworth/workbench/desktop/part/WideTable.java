@@ -5,7 +5,10 @@ import javax.swing.JTable;
 import javax.swing.table.TableColumn;
 import javax.swing.table.TableModel;
 
-/** A table that fills the width there is, and scrolls to the side rather than cut a column. */
+/**
+ * A table that fills the width there is, and scrolls to the side rather than cut a column; Tab
+ * leaves it.
+ */
 public class WideTable extends JTable {
 
   private static final long serialVersionUID = 1L;
@@ -20,6 +23,7 @@ public class WideTable extends JTable {
    */
   public WideTable(TableModel model) {
     super(model);
+    Keys.leaveByTab(this);
   }
 
   @Override

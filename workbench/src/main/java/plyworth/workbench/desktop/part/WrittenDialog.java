@@ -5,7 +5,6 @@ import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
 import java.awt.Font;
-import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 import java.util.function.BiConsumer;
 import javax.swing.BorderFactory;
@@ -49,8 +48,7 @@ public final class WrittenDialog {
     by.setName(key + "-by");
     text.setLineWrap(true);
     text.setWrapStyleWord(true);
-    text.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
-    text.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
+    Keys.leaveByTab(text);
     JPanel head = new JPanel(new BorderLayout(0, 8));
     String said = Words.of(key + ".structure") + "\n" + structure;
     head.add(StackPanel.words(said, Font.PLAIN), BorderLayout.NORTH);
