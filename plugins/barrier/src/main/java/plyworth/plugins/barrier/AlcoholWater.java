@@ -1,5 +1,8 @@
 package plyworth.plugins.barrier;
 
+import java.util.Optional;
+import plyworth.shared.brief.Brief;
+
 /**
  * A mixture of an alcohol and water at one temperature: p = x·γ·psat with γ after Wilson and psat
  * after Antoine (constants in {@link Alcohol}). Other activity models differ by up to 15 % at 70 %
@@ -26,6 +29,23 @@ record AlcoholWater(Alcohol alcohol, double celsius, double l12, double l21) {
         celsius,
         volumes * Math.exp(-wilson.a12() / rt),
         Math.exp(-wilson.a21() / rt) / volumes);
+  }
+
+  /** Activity of water over the volatile content of a brief as filled; empty when not known. */
+  static Optional<Double> waterActivity(Brief brief, double celsius) {
+    return brief
+        .product()
+        .volatileContent()
+        .filter(content -> content.massFraction() > 0)
+        .flatMap(
+            content ->
+                Alcohol.named(content.substance())
+                    .map(alcohol -> AlcoholWater.at(alcohol, celsius))
+                    .map(m -> m.waterActivity(fraction(m, content.massFraction()))));
+  }
+
+  private static double fraction(AlcoholWater mixture, double strength) {
+    return mixture.moleFraction(strength, 1 - strength);
   }
 
   /** Mole fraction of the alcohol in some of each, g. */

@@ -31,7 +31,8 @@ record BarrierClimates(
   static BarrierClimates of(ScoringContext context, double shared) {
     StorageClimate climate = StorageClimate.of(context.brief());
     Seasons seasons =
-        new Seasons(context.brief().climate(), Demand.CAP * context.brief().shelfLifeDays());
+        new Seasons(
+            context.brief().climate(), BarrierParameters.CAP * context.brief().shelfLifeDays());
     Map<Double, LayerTransmission> byCelsius = new HashMap<>();
     byCelsius.put(climate.celsius(), new LayerTransmission(context, climate.celsius(), shared));
     for (Season season : seasons.round()) {

@@ -11,6 +11,9 @@ import plyworth.shared.scoring.ValueFunction.Point;
 /** What is measured, and what can block; the order is that of the columns and bits. */
 final class BarrierCriteria {
 
+  /** Id of the plugin whose criteria these are. */
+  static final String PLUGIN = "barrier";
+
   static final int OTR = 0;
   static final int WVTR = 1;
   static final int PACK_OTR = 2;

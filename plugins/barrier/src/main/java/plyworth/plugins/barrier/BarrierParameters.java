@@ -19,11 +19,14 @@ final class BarrierParameters {
   static final String CHAMBER_TEMPERATURE = "chamber-temperature";
   static final String CHAMBER_HUMIDITY = "chamber-humidity";
 
+  /** Shelf life is not promised beyond this many times the brief (common practice). */
+  static final double CAP = 3;
+
   private BarrierParameters() {}
 
   static List<Parameter> all() {
     List<Parameter> all = new ArrayList<>();
-    all.add(parameter(BLOCK_MARGIN, "", 1, 0, Demand.CAP));
+    all.add(parameter(BLOCK_MARGIN, "", 1, 0, CAP));
     for (Damage.Kind kind : Damage.Kind.values()) {
       all.add(parameter(kind.parameter(), "", kind.standard(), 1, 1000));
     }

@@ -15,12 +15,9 @@ import plyworth.shared.scoring.Text;
 /** Scores oxygen, water vapour and volatile contents against the shelf life of the brief. */
 public final class BarrierPlugin implements ScoringPlugin {
 
-  /** Its id. */
-  static final String ID = "barrier";
-
   private static final PluginCard CARD =
       new PluginCard(
-          ID,
+          BarrierCriteria.PLUGIN,
           Text.of("title"),
           "0.1.0",
           List.of(

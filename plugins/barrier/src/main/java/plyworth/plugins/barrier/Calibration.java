@@ -58,7 +58,7 @@ record Calibration(List<Comparison> comparisons, Correction correction, double t
         Stream.concat(FORMED.stream(), FLAT.stream())
             .flatMap(
                 id ->
-                    today.of(BarrierPlugin.ID, id).stream()
+                    today.of(BarrierCriteria.PLUGIN, id).stream()
                         .map(m -> compare(standard, structure, id, m)))
             .toList();
     Correction correction =

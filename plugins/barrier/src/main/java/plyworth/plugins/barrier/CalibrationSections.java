@@ -69,7 +69,7 @@ final class CalibrationSections {
       boolean calibrated = applies && calibration.of(criterion.id());
       rows.add(
           List.of(
-              BarrierPlugin.ID + "/" + criterion.id(),
+              BarrierCriteria.PLUGIN + "/" + criterion.id(),
               calibrated ? "word.calibrated" : "word.not-calibrated",
               calibrated ? by(calibration) : NOTHING));
     }

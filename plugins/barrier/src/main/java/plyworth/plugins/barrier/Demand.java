@@ -15,9 +15,6 @@ import plyworth.shared.scoring.Outcome;
  */
 record Demand(double days, Optional<VolatileBalance> alcohol, List<Mechanism> mechanisms) {
 
-  /** Shelf life is not promised beyond this many times the brief (common practice). */
-  static final double CAP = 3;
-
   /** The demand of a brief. */
   static Demand of(BarrierClimates climates) {
     Brief brief = climates.context().brief();
@@ -67,7 +64,7 @@ record Demand(double days, Optional<VolatileBalance> alcohol, List<Mechanism> me
 
   /** The longest shelf life that is reported, days. */
   double cap() {
-    return CAP * days;
+    return BarrierParameters.CAP * days;
   }
 
   /** What is missing to judge the volatile content, whatever the pack. */

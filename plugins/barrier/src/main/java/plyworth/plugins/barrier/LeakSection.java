@@ -26,9 +26,9 @@ final class LeakSection {
               mechanism.word(),
               mechanism.unitPerDay(),
               mechanism.perDay(one),
-              PackSections.orNever(path.life()),
-              PackSections.orNever(life),
-              PackSections.orNever(PackSections.times(life, asked))));
+              LifeCell.orNever(path.life()),
+              LifeCell.orNever(life),
+              LifeCell.orNever(LifeCell.times(life, asked))));
     }
     List<Text> columns =
         List.of(

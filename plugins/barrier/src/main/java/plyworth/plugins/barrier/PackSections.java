@@ -88,8 +88,8 @@ final class PackSections {
               gain.unit(),
               gain.after(barrier.demand().days()),
               gain.limit(),
-              orNever(path.life()),
-              orNever(times(path.life(), barrier.demand().days()))));
+              LifeCell.orNever(path.life()),
+              LifeCell.orNever(LifeCell.times(path.life(), barrier.demand().days()))));
     }
     List<Text> columns =
         List.of(
@@ -112,18 +112,7 @@ final class PackSections {
         Text.of("basis.margins"));
   }
 
-  static Life times(Life life, double days) {
-    return new Life(life.days() / days, life.reached());
-  }
-
-  static Object orNever(Life life) {
-    if (life.reached() || Double.isNaN(life.days())) {
-      return life.days();
-    }
-    return Double.isInfinite(life.days()) ? "word.never" : "> " + Math.round(life.days());
-  }
-
   private static double capped(PackBarrier barrier, PackBarrier.Path path) {
-    return Math.min(Demand.CAP, path.days() / barrier.demand().days());
+    return Math.min(BarrierParameters.CAP, path.days() / barrier.demand().days());
   }
 }

@@ -23,7 +23,7 @@ record StorageClimate(double celsius, double outside, double inside, double drie
     double celsius = brief.climate().temperatureC();
     double outside = brief.climate().humidityPercent() / 100;
     double inside =
-        VolatileBalance.waterActivity(brief, celsius)
+        AlcoholWater.waterActivity(brief, celsius)
             .or(() -> brief.product().moisture().map(limit -> wetterEnd(limit, celsius)))
             .orElse(outside);
     double driest =

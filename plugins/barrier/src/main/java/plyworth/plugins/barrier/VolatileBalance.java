@@ -2,7 +2,6 @@ package plyworth.plugins.barrier;
 
 import java.util.List;
 import java.util.Optional;
-import plyworth.shared.brief.Brief;
 import plyworth.shared.brief.Climate.Season;
 import plyworth.shared.brief.VolatileContent;
 
@@ -53,23 +52,6 @@ record VolatileBalance(
         climates.climate().inside(),
         mean,
         ActivityExtremes.of(courses, allowed, factors));
-  }
-
-  /** Activity of water over the volatile content of a brief as filled; empty when not known. */
-  static Optional<Double> waterActivity(Brief brief, double celsius) {
-    return brief
-        .product()
-        .volatileContent()
-        .filter(content -> content.massFraction() > 0)
-        .flatMap(
-            content ->
-                Alcohol.named(content.substance())
-                    .map(alcohol -> AlcoholWater.at(alcohol, celsius))
-                    .map(m -> m.waterActivity(fraction(m, content.massFraction()))));
-  }
-
-  private static double fraction(AlcoholWater mixture, double strength) {
-    return mixture.moleFraction(strength, 1 - strength);
   }
 
   private static Permeant permeant(VolatileContent content) {
