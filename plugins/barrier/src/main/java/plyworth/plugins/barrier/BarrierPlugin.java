@@ -1,6 +1,10 @@
 package plyworth.plugins.barrier;
 
 import java.util.List;
+import plyworth.plugins.barrier.pack.BarrierCriteria;
+import plyworth.plugins.barrier.pack.BarrierModel;
+import plyworth.plugins.barrier.permeation.BarrierParameters;
+import plyworth.plugins.barrier.permeation.BarrierProperties;
 import plyworth.shared.material.PropertyDefinition;
 import plyworth.shared.scoring.BlockingRule;
 import plyworth.shared.scoring.Criterion;
