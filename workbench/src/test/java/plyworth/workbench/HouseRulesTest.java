@@ -72,6 +72,21 @@ class HouseRulesTest {
           .map("plyworth.workbench.command."::concat)
           .toList();
 
+  private static final List<String> BARRIER =
+      Stream.of(
+              "laminate",
+              "diffusion",
+              "leak",
+              "calibration",
+              "permeation",
+              "climate",
+              "course",
+              "pack",
+              "layerwise",
+              "explain")
+          .map("plyworth.plugins.barrier."::concat)
+          .toList();
+
   private static final JavaClasses CLASSES =
       new ClassFileImporter()
           .withImportOption(at -> !at.contains("test-classes") && !at.contains("-tests.jar"))
@@ -87,7 +102,7 @@ class HouseRulesTest {
 
   /** Each room with those that stand below it in its list. */
   static Stream<Arguments> rooms() {
-    return Stream.of(SHARED, WORKBENCH, DESKTOP, COMMAND)
+    return Stream.of(SHARED, WORKBENCH, DESKTOP, COMMAND, BARRIER)
         .flatMap(
             list ->
                 IntStream.range(0, list.size())
@@ -171,6 +186,17 @@ class HouseRulesTest {
             .should()
             .dependOnClassesThat()
             .resideInAPackage("plyworth.workbench.command"));
+  }
+
+  @Test
+  void roomsOfTheBarrierDoNotKnowThePlugin() {
+    check(
+        noClasses()
+            .that()
+            .resideInAnyPackage(inside(BARRIER))
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("plyworth.plugins.barrier"));
   }
 
   @Test

@@ -1,6 +1,10 @@
 package plyworth.plugins.barrier;
 
 import java.util.List;
+import plyworth.plugins.barrier.pack.BarrierCriteria;
+import plyworth.plugins.barrier.pack.BarrierModel;
+import plyworth.plugins.barrier.permeation.BarrierParameters;
+import plyworth.plugins.barrier.permeation.BarrierProperties;
 import plyworth.shared.material.PropertyDefinition;
 import plyworth.shared.scoring.BlockingRule;
 import plyworth.shared.scoring.Criterion;
@@ -15,12 +19,9 @@ import plyworth.shared.scoring.Text;
 /** Scores oxygen, water vapour and volatile contents against the shelf life of the brief. */
 public final class BarrierPlugin implements ScoringPlugin {
 
-  /** Its id. */
-  static final String ID = "barrier";
-
   private static final PluginCard CARD =
       new PluginCard(
-          ID,
+          BarrierCriteria.PLUGIN,
           Text.of("title"),
           "0.1.0",
           List.of(

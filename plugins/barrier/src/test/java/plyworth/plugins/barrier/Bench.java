@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import plyworth.plugins.barrier.pack.BarrierModel;
+import plyworth.plugins.barrier.pack.PackBarrier;
 import plyworth.shared.brief.Brief;
 import plyworth.shared.brief.Climate;
 import plyworth.shared.brief.MoistureLimit;
@@ -30,14 +32,14 @@ import plyworth.shared.structure.LayerNotation;
 import plyworth.shared.structure.Structure;
 
 /** Briefs, materials and contexts to test with; all invented unless a test names a source. */
-final class Bench {
+public final class Bench {
 
-  static final BarrierPlugin PLUGIN = new BarrierPlugin();
+  public static final BarrierPlugin PLUGIN = new BarrierPlugin();
 
   private Bench() {}
 
   /** A material with figures that do not depend on anything: id and figure in turn. */
-  static Material material(String id, Object... properties) {
+  public static Material material(String id, Object... properties) {
     Map<String, Property> byId = new HashMap<>();
     byId.put(Material.DENSITY, exactly(Material.DENSITY, 1000));
     for (int i = 0; i < properties.length; i += 2) {
@@ -54,7 +56,7 @@ final class Bench {
   }
 
   /** Something that can be packed. */
-  static Product product(
+  public static Product product(
       double massG, MoistureLimit moisture, OxygenLimit oxygen, VolatileContent content) {
     return new Product(
         "test product",
@@ -66,11 +68,11 @@ final class Bench {
         Optional.ofNullable(content));
   }
 
-  static Pack sachet(double widthMm, double lengthMm, double sealMm) {
+  public static Pack sachet(double widthMm, double lengthMm, double sealMm) {
     return new Pack(Pack.Format.SACHET_FOUR_SIDE, widthMm, lengthMm, sealMm, 0, 0);
   }
 
-  static Brief brief(
+  public static Brief brief(
       Product product, Pack pack, double celsius, double humidityPercent, double days) {
     Climate climate = new Climate("test climate", celsius, humidityPercent);
     Brief sample = SampleBriefs.sugarStick();
@@ -79,7 +81,7 @@ final class Bench {
   }
 
   /** The standard library with more materials, every parameter at its standard. */
-  static ScoringContext context(Brief brief, Material... more) {
+  public static ScoringContext context(Brief brief, Material... more) {
     Map<String, Double> parameters = new TreeMap<>();
     PLUGIN.parameters().forEach(p -> parameters.put(p.id(), p.standard()));
     return new ScoringContext(
@@ -92,7 +94,8 @@ final class Bench {
   }
 
   /** The same with a baseline and what was measured on it. */
-  static ScoringContext with(ScoringContext context, String baseline, Measurement... measured) {
+  public static ScoringContext with(
+      ScoringContext context, String baseline, Measurement... measured) {
     return new ScoringContext(
         context.brief(),
         context.materials(),
@@ -104,21 +107,21 @@ final class Bench {
   }
 
   /** A measurement on five samples. */
-  static Measurement measured(String criterion, double value, double spread, String note) {
+  public static Measurement measured(String criterion, double value, double spread, String note) {
     return new Measurement(
         "barrier/" + criterion, value, "", spread, 5, "store trial", "2026-03-12", note);
   }
 
-  static PackBarrier barrier(ScoringContext context, String structure) {
+  public static PackBarrier barrier(ScoringContext context, String structure) {
     return PackBarrier.of(BarrierModel.of(context), LayerNotation.readStructure(structure));
   }
 
-  static PackBarrier barrier(ScoringContext context, Structure structure) {
+  public static PackBarrier barrier(ScoringContext context, Structure structure) {
     return PackBarrier.of(BarrierModel.of(context), structure);
   }
 
   /** The five films of the series check, oxygen only; water and activation are of no matter. */
-  static Material[] seriesFilms() {
+  public static Material[] seriesFilms() {
     List<Material> films = new ArrayList<>();
     films.add(film("film-pet", 1600));
     films.add(film("film-glue", 40000));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import plyworth.plugins.barrier.pack.BarrierCriteria;
 import plyworth.shared.scoring.Block;
 import plyworth.shared.scoring.Outcome;
 import plyworth.shared.scoring.ValueFunction;
