@@ -14,14 +14,17 @@ import plyworth.workbench.engine.table.Tabulation;
 /** Finds the best candidates of a graph without scoring all of them. Exact. */
 final class BoundedSearch {
 
+  /** Where sums tell candidates apart, opening a prefix costs less than scoring its completions. */
+  private static final int FEW_SUMS = 16;
+
   private final CompiledGraph graph;
   private final Contributions contributions;
   private final StateLayout layout;
   private final Goal goal;
   private final Progress progress;
-  private final SearchSettings settings;
-  private final Bundles bundles;
-  private final KnownSpans known;
+  private final SearchSpace space;
+  private final SumBound sums;
+  private final int few;
   private final PluginBounds bounds;
   private final ChunkFiller filler;
   private final int longest;
@@ -38,18 +41,14 @@ final class BoundedSearch {
   private long deepened;
   private int longestQueue;
 
-  BoundedSearch(
-      Tabulation tabulation,
-      Bundles bundles,
-      KnownSpans known,
-      Goal goal,
-      Progress progress,
-      SearchSettings settings) {
-    this.bundles = bundles;
-    this.known = known;
+  BoundedSearch(SearchSpace space, Goal goal, Progress progress) {
+    this.space = space;
     this.goal = goal;
     this.progress = progress;
-    this.settings = settings;
+    SearchSettings settings = space.settings();
+    Tabulation tabulation = space.tabulation();
+    sums = SumBound.of(tabulation, space.sums(), goal);
+    few = sums.everything() ? Math.min(FEW_SUMS, settings.few()) : settings.few();
     graph = tabulation.graph();
     contributions = tabulation.contributions();
     layout = tabulation.layout();
@@ -64,8 +63,8 @@ final class BoundedSearch {
   }
 
   void run(long[] hopefuls) {
-    for (long path : hopefuls) {
-      expect(path);
+    if (!sums.everything()) {
+      expect(hopefuls);
     }
     if (graph.count() > 0) {
       queue.add(Prefix.outside());
@@ -84,11 +83,14 @@ final class BoundedSearch {
     }
   }
 
-  private void expect(long path) {
-    Chunk chunk = goesOn() ? filler.fill(path, 1) : null;
-    if (chunk != null) {
-      goal.expect(path, chunk);
-      scored++;
+  /** Where sums decide, the way to the best is straight and nothing is gained by what was good. */
+  private void expect(long[] hopefuls) {
+    for (long path : hopefuls) {
+      Chunk chunk = goesOn() ? filler.fill(path, 1) : null;
+      if (chunk != null) {
+        goal.expect(path, chunk);
+        scored++;
+      }
     }
   }
 
@@ -104,7 +106,7 @@ final class BoundedSearch {
   /** Scores the candidates of a prefix when they are few. */
   private boolean score(Prefix prefix) {
     long count = graph.completions(prefix.node());
-    if (count > settings.few()) {
+    if (count > few) {
       return false;
     }
     score(prefix.path(), (int) count);
@@ -158,10 +160,11 @@ final class BoundedSearch {
     int end = graph.edgeStart(prefix.node() + 1);
     for (int edge = graph.edgeStart(prefix.node()); edge < end && goesOn(); edge++) {
       int node = graph.edgeTo(edge);
-      Prefix longer = new Prefix(prefix, edge, node, path, prefix.atMost());
-      double atMost = Math.min(prefix.atMost(), spans(longer).atMost(goal));
+      double sum = prefix.sum() + sums.of(edge);
+      Prefix longer = new Prefix(prefix, edge, node, path, sum, prefix.atMost());
+      double atMost = Math.min(prefix.atMost(), atMost(longer));
       if (goal.admits(atMost, path)) {
-        wanted.add(new Prefix(prefix, edge, node, path, atMost));
+        wanted.add(new Prefix(prefix, edge, node, path, sum, atMost));
       } else {
         settle(graph.completions(node));
       }
@@ -170,16 +173,21 @@ final class BoundedSearch {
     return wanted;
   }
 
-  private CriterionSpans spans(Prefix prefix) {
+  private double atMost(Prefix prefix) {
     bounded++;
-    return known.of(prefix.node(), prefix.path(), () -> bounds.of(completed(prefix)));
+    double together = sums.atMost(prefix.sum(), prefix.node());
+    return sums.everything() ? together : spans(prefix).atMost(goal, sums.summed(), together);
+  }
+
+  private CriterionSpans spans(Prefix prefix) {
+    return space.known().of(prefix.node(), prefix.path(), () -> bounds.of(completed(prefix)));
   }
 
   /** The states of all candidates that begin so, in the bundles of their completions. */
   private List<StateSpan> completed(Prefix prefix) {
     StateSpan own = StateSpan.point(prefix.state(contributions, layout));
     List<StateSpan> spans = new ArrayList<>();
-    for (StateSpan inner : bundles.of(prefix.node())) {
+    for (StateSpan inner : space.bundles().of(prefix.node())) {
       spans.add(own.followedBy(inner, layout));
     }
     return spans;

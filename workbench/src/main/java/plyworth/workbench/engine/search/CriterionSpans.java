@@ -9,11 +9,18 @@ package plyworth.workbench.engine.search;
  */
 record CriterionSpans(double[][] low, double[][] high) {
 
-  /** The most that one of the candidates can be worth; −∞ when none is of interest. */
-  double atMost(Goal goal) {
+  /**
+   * The most that one of the candidates can be worth; −∞ when none is of interest.
+   *
+   * @param summed criteria that are better known together
+   * @param sums the most that these can be worth together
+   */
+  double atMost(Goal goal, boolean[] summed, double sums) {
     double most = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < low.length; i++) {
-      most = Math.max(most, goal.atMost(low[i], high[i]));
+      double apart = goal.atMost(low[i], high[i]);
+      double together = sums + goal.atMost(low[i], high[i], summed);
+      most = Math.max(most, Math.min(apart, together));
     }
     return most;
   }

@@ -14,6 +14,28 @@ public interface Goal {
    */
   double atMost(double[] low, double[] high);
 
+  /**
+   * The same, with some criteria left out of what the candidate is worth. They can exclude it all
+   * the same.
+   *
+   * @param without for each criterion whether it is left out
+   */
+  double atMost(double[] low, double[] high, boolean[] without);
+
+  /** Whether a criterion counts for what a candidate is worth. */
+  boolean counts(int criterion);
+
+  /** Whether a candidate can be excluded by its figures. */
+  boolean excludes();
+
+  /**
+   * A line over what a criterion is worth, share of the whole included.
+   *
+   * @param low the least figure that is met
+   * @param high the greatest
+   */
+  Line above(int criterion, double low, double high);
+
   /** Whether a candidate from {@code path} on that is worth at most {@code value} is wanted. */
   boolean admits(double value, long path);
 

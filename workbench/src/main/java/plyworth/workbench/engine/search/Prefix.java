@@ -11,9 +11,10 @@ import plyworth.workbench.engine.table.StateLayout;
  * @param edge the last edge; −1 for the outside
  * @param node where it ends
  * @param path lowest path number of the candidates that begin so
+ * @param sum what its layers add to the criteria that add up
  * @param atMost the most that one of them can be worth
  */
-record Prefix(Prefix outer, int edge, int node, long path, double atMost) {
+record Prefix(Prefix outer, int edge, int node, long path, double sum, double atMost) {
 
   /** Memory that one takes while it waits, roughly: itself, its place in the queue, its chain. */
   static final long BYTES = 100;
@@ -24,7 +25,7 @@ record Prefix(Prefix outer, int edge, int node, long path, double atMost) {
 
   /** The prefix of all candidates. */
   static Prefix outside() {
-    return new Prefix(null, -1, 0, 0, Double.POSITIVE_INFINITY);
+    return new Prefix(null, -1, 0, 0, 0, Double.POSITIVE_INFINITY);
   }
 
   /** The joined state of its layers. */

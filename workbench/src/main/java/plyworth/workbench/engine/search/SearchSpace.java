@@ -1,5 +1,6 @@
 package plyworth.workbench.engine.search;
 
+import java.util.concurrent.atomic.AtomicReference;
 import plyworth.workbench.engine.table.Progress;
 import plyworth.workbench.engine.table.Tabulation;
 
@@ -12,23 +13,19 @@ public final class SearchSpace {
 
   private final Tabulation tabulation;
   private final SearchSettings settings;
-  private final Bundles bundles;
+  private final SumColumns sums;
   private final KnownSpans known;
+  private Bundles bundles;
 
   /**
-   * Works out what completions can add.
+   * Gets ready to work out what completions can add, once it is asked for.
    *
    * @param tabulation the candidates and the plugins that score them
    */
   public SearchSpace(Tabulation tabulation, SearchSettings settings) {
     this.tabulation = tabulation;
     this.settings = settings;
-    bundles =
-        Bundles.of(
-            tabulation.graph(),
-            tabulation.contributions(),
-            tabulation.layout(),
-            settings.bundles());
+    sums = new SumColumns(tabulation);
     known = new KnownSpans(settings.bundles(), tabulation.plugins().criteria().size());
   }
 
@@ -43,8 +40,41 @@ public final class SearchSpace {
    */
   public SearchEffort search(Goal goal, long[] hopefuls, Progress progress) {
     long start = System.nanoTime();
-    BoundedSearch search = new BoundedSearch(tabulation, bundles, known, goal, progress, settings);
-    tabulation.watched(() -> search.run(hopefuls));
-    return search.effort((System.nanoTime() - start) * 1e-9);
+    AtomicReference<BoundedSearch> begun = new AtomicReference<>();
+    tabulation.watched(
+        () -> {
+          begun.set(new BoundedSearch(this, goal, progress));
+          begun.get().run(hopefuls);
+        });
+    return begun.get().effort((System.nanoTime() - start) * 1e-9);
+  }
+
+  Tabulation tabulation() {
+    return tabulation;
+  }
+
+  SearchSettings settings() {
+    return settings;
+  }
+
+  SumColumns sums() {
+    return sums;
+  }
+
+  KnownSpans known() {
+    return known;
+  }
+
+  /** Worked out when first asked for: where everything adds up nobody asks. */
+  synchronized Bundles bundles() {
+    if (bundles == null) {
+      bundles =
+          Bundles.of(
+              tabulation.graph(),
+              tabulation.contributions(),
+              tabulation.layout(),
+              settings.bundles());
+    }
+    return bundles;
   }
 }
