@@ -1,6 +1,7 @@
 package plyworth.workbench.ranking;
 
 import java.util.List;
+import java.util.function.IntToLongFunction;
 import java.util.function.Supplier;
 import plyworth.shared.study.Limit;
 import plyworth.workbench.engine.search.Goal;
@@ -124,11 +125,9 @@ final class SearchGoal implements Goal {
 
   /** A list filled with candidates that exist says what the worst of the best is worth at least. */
   @Override
-  public void expect(long path, Chunk scored) {
+  public void expect(IntToLongFunction path, Chunk scored) {
     byte[] groups = new ChunkGroups(scored, checks, exact).from(path);
-    RowValues values = new RowValues(model);
-    values.compute(c -> ZoneRows.of(curves[c], scored, c, 0));
-    TableScan.rows(groups, 0, path, values, Double.NEGATIVE_INFINITY, new Expecting());
+    visit(groups, path, scored, new Expecting());
     List<Shortlist.Entry> best = expected.sorted();
     floor = k > 0 && best.size() == k ? best.get(k - 1).value() : floor;
   }
@@ -148,13 +147,18 @@ final class SearchGoal implements Goal {
   }
 
   @Override
-  public void take(long path, Chunk scored) {
+  public void take(IntToLongFunction path, Chunk scored) {
     byte[] groups = new ChunkGroups(scored, checks, exact).from(path);
+    visit(groups, path, scored, refinement);
+  }
+
+  private void visit(
+      byte[] groups, IntToLongFunction path, Chunk scored, TableScan.Visitor visitor) {
     RowValues values = new RowValues(model);
     for (int z = 0; z * Chunk.ZONE < groups.length; z++) {
       int zone = z;
       values.compute(c -> ZoneRows.of(curves[c], scored, c, zone));
-      TableScan.rows(groups, zone, path, values, Double.NEGATIVE_INFINITY, refinement);
+      TableScan.rows(groups, zone, path, values, Double.NEGATIVE_INFINITY, visitor);
     }
   }
 

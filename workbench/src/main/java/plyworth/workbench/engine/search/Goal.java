@@ -1,5 +1,6 @@
 package plyworth.workbench.engine.search;
 
+import java.util.function.IntToLongFunction;
 import plyworth.workbench.engine.table.Chunk;
 
 /** What a search looks for: the best few under some measure of worth. */
@@ -40,18 +41,18 @@ public interface Goal {
   boolean admits(double value, long path);
 
   /**
-   * Looks at a candidate before the search, to know what the others have to reach. The search comes
-   * upon it again.
+   * Looks at candidates before the search, to know what the others have to reach. The search comes
+   * upon them again.
    *
-   * @param path its path number
-   * @param scored its figures, in the only row
+   * @param path path number of each row
+   * @param scored their figures
    */
-  void expect(long path, Chunk scored);
+  void expect(IntToLongFunction path, Chunk scored);
 
   /**
    * Takes candidates that are scored.
    *
-   * @param path path number of the first row
+   * @param path path number of each row
    */
-  void take(long path, Chunk scored);
+  void take(IntToLongFunction path, Chunk scored);
 }

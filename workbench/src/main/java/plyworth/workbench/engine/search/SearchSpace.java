@@ -14,8 +14,7 @@ public final class SearchSpace {
   private final Tabulation tabulation;
   private final SearchSettings settings;
   private final SumColumns sums;
-  private final KnownSpans known;
-  private Bundles bundles;
+  private Regions regions;
 
   /**
    * Gets ready to work out what completions can add, once it is asked for.
@@ -26,7 +25,6 @@ public final class SearchSpace {
     this.tabulation = tabulation;
     this.settings = settings;
     sums = new SumColumns(tabulation);
-    known = new KnownSpans(settings.bundles(), tabulation.plugins().criteria().size());
   }
 
   /**
@@ -40,10 +38,10 @@ public final class SearchSpace {
    */
   public SearchEffort search(Goal goal, long[] hopefuls, Progress progress) {
     long start = System.nanoTime();
-    AtomicReference<BoundedSearch> begun = new AtomicReference<>();
+    AtomicReference<Search> begun = new AtomicReference<>();
     tabulation.watched(
         () -> {
-          begun.set(new BoundedSearch(this, goal, progress));
+          begun.set(search(goal, progress));
           begun.get().run(hopefuls);
         });
     return begun.get().effort((System.nanoTime() - start) * 1e-9);
@@ -57,24 +55,18 @@ public final class SearchSpace {
     return settings;
   }
 
-  SumColumns sums() {
-    return sums;
-  }
-
-  KnownSpans known() {
-    return known;
+  private Search search(Goal goal, Progress progress) {
+    SumBound bound = SumBound.of(tabulation, sums, goal);
+    return bound.everything()
+        ? new SumSearch(this, bound, goal, progress)
+        : new RegionSearch(this, bound, goal, progress);
   }
 
   /** Worked out when first asked for: where everything adds up nobody asks. */
-  synchronized Bundles bundles() {
-    if (bundles == null) {
-      bundles =
-          Bundles.of(
-              tabulation.graph(),
-              tabulation.contributions(),
-              tabulation.layout(),
-              settings.bundles());
+  synchronized Regions regions() {
+    if (regions == null) {
+      regions = new Regions(tabulation, settings.bundles());
     }
-    return bundles;
+    return regions;
   }
 }

@@ -1,6 +1,8 @@
 package plyworth.workbench.engine.search;
 
+import java.util.Arrays;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import plyworth.workbench.engine.CompiledGraph;
 import plyworth.workbench.engine.table.Tabulation;
 
@@ -20,6 +22,7 @@ final class SumBound {
   private final boolean[] summed;
   private final double constant;
   private final boolean everything;
+  private final boolean several;
 
   private SumBound(
       double[] byEdge,
@@ -32,6 +35,7 @@ final class SumBound {
     this.summed = summed;
     this.constant = constant;
     this.everything = everything;
+    several = IntStream.range(0, summed.length).filter(c -> summed[c]).count() > 1;
   }
 
   static SumBound of(Tabulation tabulation, SumColumns columns, Goal goal) {
@@ -73,6 +77,39 @@ final class SumBound {
   /** The most that the criteria that add up can be worth together behind a prefix. */
   double atMost(double prefix, int node) {
     return constant + (prefix + completions[node]);
+  }
+
+  /** The same for a region; where no more than one criterion adds up intervals say as much. */
+  double atMost(Kinds kinds, Region region) {
+    if (!several) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double[] sums = {0};
+    for (int layer = 0; layer < region.edges.length; layer++) {
+      sums = followed(kinds, region, layer, sums);
+    }
+    double most = Double.NEGATIVE_INFINITY;
+    int first = region.range(region.edges.length - 1).from();
+    for (int i = 0; i < sums.length; i++) {
+      double inner = region.ended ? 0 : completions[kinds.node(region.kind(), first + i)];
+      most = Math.max(most, sums[i] + inner);
+    }
+    return constant + most;
+  }
+
+  /** By member of a layer, the greatest sum of the layers down to it. */
+  private double[] followed(Kinds kinds, Region region, int layer, double[] outer) {
+    Range range = region.ranges[layer];
+    int first = region.range(layer - 1).from();
+    double[] sums = new double[range.size()];
+    Arrays.fill(sums, Double.NEGATIVE_INFINITY);
+    for (int o = 0; o < outer.length; o++) {
+      for (int i = 0; i < sums.length; i++) {
+        int edge = kinds.edge(region.edges[layer], first + o, range.from() + i);
+        sums[i] = Math.max(sums[i], outer[o] + byEdge[edge]);
+      }
+    }
+    return sums;
   }
 
   /** The criteria that add up. */
