@@ -1,7 +1,9 @@
 package plyworth.workbench.engine.search;
 
+import java.util.Arrays;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
 import plyworth.shared.scoring.Join;
 import plyworth.workbench.engine.table.Contributions;
 import plyworth.workbench.engine.table.StateLayout;
@@ -18,14 +20,24 @@ final class Hulls {
 
   private final Kinds kinds;
   private final Contributions contributions;
-  private final StateLayout layout;
+  private final boolean[] plain;
+  private final int[] sets;
   private final Map<Place, StateSpan> byPlace = new ConcurrentHashMap<>();
   private final long most;
 
   Hulls(Kinds kinds, Contributions contributions, StateLayout layout) {
     this.kinds = kinds;
     this.contributions = contributions;
-    this.layout = layout;
+    plain = new boolean[layout.size()];
+    Arrays.fill(plain, true);
+    sets =
+        IntStream.range(0, layout.parts())
+            .filter(part -> layout.join(part) == Join.BITS)
+            .map(layout::offset)
+            .toArray();
+    for (int at : sets) {
+      plain[at] = false;
+    }
     most = MOST_BYTES / (2L * Double.BYTES * Math.max(1, layout.size()));
   }
 
@@ -50,13 +62,20 @@ final class Hulls {
     double[] high = low.clone();
     for (int o = outer.from(); o < outer.to(); o++) {
       for (int i = inner.from(); i < inner.to(); i++) {
-        double[] state = contributions.of(kinds.edge(edge, o, i));
-        for (int part = 0; part < layout.parts(); part++) {
-          Join join = layout.join(part);
-          join.hull(low, high, state, state, layout.offset(part));
-        }
+        widen(low, high, contributions.of(kinds.edge(edge, o, i)));
       }
     }
     return new StateSpan(low, high);
+  }
+
+  /** Sets are united by themselves; the hull of all other components is one plain loop. */
+  private void widen(double[] low, double[] high, double[] state) {
+    for (int k = 0; k < plain.length; k++) {
+      low[k] = plain[k] ? Math.min(low[k], state[k]) : low[k];
+      high[k] = plain[k] ? Math.max(high[k], state[k]) : high[k];
+    }
+    for (int at : sets) {
+      Join.BITS.hull(low, high, state, state, at);
+    }
   }
 }

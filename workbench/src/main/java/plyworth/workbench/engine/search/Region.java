@@ -1,6 +1,7 @@
 package plyworth.workbench.engine.search;
 
 import java.util.concurrent.atomic.AtomicReference;
+import plyworth.workbench.engine.table.Chunk;
 
 /**
  * Candidates that have their outer layers in common but for the amounts, each of which lies within
@@ -32,6 +33,7 @@ final class Region {
   final double[] sway;
 
   private final AtomicReference<Region[]> parts = new AtomicReference<>();
+  private final AtomicReference<Chunk> scores = new AtomicReference<>();
 
   Region(
       Kinds kinds,
@@ -82,6 +84,15 @@ final class Region {
 
   void keep(Region[] found) {
     parts.set(found);
+  }
+
+  /** Its candidates in the order of {@link #paths}; null as long as they are not scored. */
+  Chunk scores() {
+    return scores.get();
+  }
+
+  void keep(Chunk scored) {
+    scores.set(scored);
   }
 
   /**

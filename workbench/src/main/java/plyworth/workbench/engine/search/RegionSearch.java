@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
+import plyworth.workbench.engine.table.Chunk;
 import plyworth.workbench.engine.table.Progress;
 
 /** Finds the best candidates by opening the most promising region first. Exact. */
@@ -37,8 +38,9 @@ final class RegionSearch extends Search {
   @Override
   void search(long[] hopefuls) {
     expect(hopefuls);
-    if (regions.whole().count > 0) {
-      push(new Waiting(regions.whole(), Double.POSITIVE_INFINITY));
+    Region whole = regions.begin();
+    if (whole.count > 0) {
+      push(new Waiting(whole, Double.POSITIVE_INFINITY));
     }
     while (!queue.isEmpty() && goesOn()) {
       Waiting next = queue.poll();
@@ -66,7 +68,16 @@ final class RegionSearch extends Search {
       return false;
     }
     int run = region.ended ? 1 : (int) regions.kinds().completions(region.kind());
-    score(region.paths(), run);
+    long[] firsts = region.paths();
+    Chunk scores = region.scores();
+    if (scores == null) {
+      scores = scored(firsts, run);
+      if (scores == null) {
+        return true;
+      }
+      regions.keep(region, scores);
+    }
+    take(firsts, run, scores);
     return true;
   }
 

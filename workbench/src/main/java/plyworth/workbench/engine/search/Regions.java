@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.stream.IntStream;
+import plyworth.workbench.engine.table.Chunk;
 import plyworth.workbench.engine.table.StateLayout;
 import plyworth.workbench.engine.table.Tabulation;
 
@@ -11,13 +14,15 @@ import plyworth.workbench.engine.table.Tabulation;
  * What the candidates of a study fall into, region by region: first by the kinds of their layers,
  * from the outside in, then by their amounts, the range that matters most halved each time.
  *
- * <p>Between which figures a region lies depends neither on weights nor on value functions nor on
- * limits, so regions are kept from search to search as long as there is room, and a search after a
- * step of a slider asks plugins for little.
+ * <p>Between which figures a region lies, and what its candidates are, depends neither on weights
+ * nor on value functions nor on limits, so regions are kept from search to search as long as there
+ * is room, and a search after a step of a slider asks plugins for little.
  */
 final class Regions {
 
   private static final long MOST_BYTES = 192L << 20;
+
+  private static final long OVERHEAD = 1000;
 
   private static final Kinds.Edge[] NO_EDGES = {};
   private static final Range[] NO_RANGES = {};
@@ -26,7 +31,7 @@ final class Regions {
   private final Hulls hulls;
   private final Bundles bundles;
   private final StateLayout layout;
-  private final Region whole;
+  private final AtomicReference<Region> whole = new AtomicReference<>();
   private final AtomicLong kept = new AtomicLong();
 
   Regions(Tabulation tabulation, int most) {
@@ -34,17 +39,25 @@ final class Regions {
     kinds = Kinds.of(tabulation.graph());
     hulls = new Hulls(kinds, tabulation.contributions(), layout);
     bundles = Bundles.of(kinds, hulls, layout, most);
+    forget();
+  }
+
+  private void forget() {
     CriterionSpans nothing = new CriterionSpans(new double[0][], new double[0][]);
-    whole = new Region(kinds, NO_EDGES, NO_RANGES, false, nothing, null);
+    whole.set(new Region(kinds, NO_EDGES, NO_RANGES, false, nothing, null));
+    kept.set(0);
+  }
+
+  /** Begins a search: makes room where the last ones left none. */
+  Region begin() {
+    if (kept.get() > MOST_BYTES / 4 * 3) {
+      forget();
+    }
+    return whole.get();
   }
 
   Kinds kinds() {
     return kinds;
-  }
-
-  /** The region of all candidates. */
-  Region whole() {
-    return whole;
   }
 
   /**
@@ -57,13 +70,25 @@ final class Regions {
     Region[] parts = region.parts();
     if (parts == null) {
       parts = region.ended ? halves(region, bounds, goal) : longer(region, bounds);
-      long bytes = Arrays.stream(parts).mapToLong(Region::bytes).sum();
-      if (kept.get() + bytes <= MOST_BYTES) {
-        kept.addAndGet(bytes);
+      if (fits(Arrays.stream(parts).mapToLong(Region::bytes).sum())) {
         region.keep(parts);
       }
     }
     return parts;
+  }
+
+  /** Keeps the scores of a region as long as there is room. */
+  void keep(Region region, Chunk scored) {
+    long columns = IntStream.range(0, scored.criteria()).filter(scored::has).count();
+    if (fits(OVERHEAD + 2L * Float.BYTES * columns * scored.size())) {
+      region.keep(scored);
+    }
+  }
+
+  private boolean fits(long bytes) {
+    boolean fits = kept.get() + bytes <= MOST_BYTES;
+    kept.addAndGet(fits ? bytes : 0);
+    return fits;
   }
 
   private Region[] longer(Region region, PluginBounds bounds) {

@@ -73,14 +73,17 @@ abstract class Search {
     }
   }
 
-  /** Scores runs of candidates that begin at some path numbers. */
-  final void score(long[] firsts, int run) {
+  /** Scores runs of candidates that begin at some path numbers; null when it was cancelled. */
+  final Chunk scored(long[] firsts, int run) {
     Chunk chunk = filler.fill(firsts, run);
-    if (chunk != null) {
-      goal.take(row -> firsts[row / run] + row % run, chunk);
-      scored += chunk.size();
-      settle(chunk.size());
-    }
+    scored += chunk == null ? 0 : chunk.size();
+    return chunk;
+  }
+
+  /** Hands scored runs to the goal. */
+  final void take(long[] firsts, int run, Chunk chunk) {
+    goal.take(row -> firsts[row / run] + row % run, chunk);
+    settle(chunk.size());
   }
 
   /** Tells that so many candidates need not be looked at any more. */

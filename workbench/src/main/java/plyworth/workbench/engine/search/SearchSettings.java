@@ -11,6 +11,6 @@ public record SearchSettings(int few, int bundles, long budget) {
 
   /** What proved quick on studies of millions of candidates. */
   public static SearchSettings standard(long budget) {
-    return new SearchSettings(256, 4, budget);
+    return new SearchSettings(64, 8, budget);
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.PriorityQueue;
 import plyworth.workbench.engine.CompiledGraph;
+import plyworth.workbench.engine.table.Chunk;
 import plyworth.workbench.engine.table.Progress;
 
 /**
@@ -57,8 +58,16 @@ final class SumSearch extends Search {
     if (count > few) {
       return false;
     }
-    score(new long[] {prefix.path()}, (int) count);
+    score(prefix.path(), (int) count);
     return true;
+  }
+
+  private void score(long path, int count) {
+    long[] firsts = {path};
+    Chunk chunk = scored(firsts, count);
+    if (chunk != null) {
+      take(firsts, count, chunk);
+    }
   }
 
   /** Bounds what a prefix continues with; what is wanted waits, or is opened at once. */
@@ -89,7 +98,7 @@ final class SumSearch extends Search {
     List<Prefix> wanted = new ArrayList<>();
     long path = prefix.path();
     if (graph.ends(prefix.node())) {
-      score(new long[] {path++}, 1);
+      score(path++, 1);
     }
     int end = graph.edgeStart(prefix.node() + 1);
     for (int edge = graph.edgeStart(prefix.node()); edge < end && goesOn(); edge++) {
