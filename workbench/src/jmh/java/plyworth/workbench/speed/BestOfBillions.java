@@ -118,7 +118,7 @@ public class BestOfBillions {
     print("ms", effort -> effort.seconds() * 1000);
     print("pops", SearchEffort::popped);
     print("pushes", SearchEffort::pushed);
-    print("prefixes bounded", SearchEffort::bounded);
+    print("regions bounded", SearchEffort::bounded);
     print("candidates scored", SearchEffort::scored);
     print("queue MiB", effort -> effort.queueBytes() / MEBIBYTE);
   }
@@ -131,8 +131,9 @@ public class BestOfBillions {
             .toArray();
     System.out.printf(
         Locale.ROOT,
-        "%-18s median %,12.1f  greatest %,12.1f%n",
+        "%-18s least %,12.1f  median %,12.1f  greatest %,12.1f%n",
         what,
+        Arrays.stream(sorted).min().orElse(Double.NaN),
         sorted[sorted.length / 2],
         Arrays.stream(sorted).max().orElse(Double.NaN));
   }

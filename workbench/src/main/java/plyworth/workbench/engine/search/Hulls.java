@@ -1,6 +1,5 @@
 package plyworth.workbench.engine.search;
 
-import java.util.Arrays;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
@@ -20,7 +19,6 @@ final class Hulls {
 
   private final Kinds kinds;
   private final Contributions contributions;
-  private final boolean[] plain;
   private final int[] sets;
   private final Map<Place, StateSpan> byPlace = new ConcurrentHashMap<>();
   private final long most;
@@ -28,16 +26,11 @@ final class Hulls {
   Hulls(Kinds kinds, Contributions contributions, StateLayout layout) {
     this.kinds = kinds;
     this.contributions = contributions;
-    plain = new boolean[layout.size()];
-    Arrays.fill(plain, true);
     sets =
         IntStream.range(0, layout.parts())
             .filter(part -> layout.join(part) == Join.BITS)
             .map(layout::offset)
             .toArray();
-    for (int at : sets) {
-      plain[at] = false;
-    }
     most = MOST_BYTES / (2L * Double.BYTES * Math.max(1, layout.size()));
   }
 
@@ -58,24 +51,32 @@ final class Hulls {
   }
 
   private StateSpan gathered(Kinds.Edge edge, Range outer, Range inner) {
-    double[] low = contributions.of(kinds.edge(edge, outer.from(), inner.from())).clone();
-    double[] high = low.clone();
+    double[] first = contributions.of(kinds.edge(edge, outer.from(), inner.from()));
+    double[] low = first.clone();
+    double[] high = first.clone();
+    double[] setLow = first.clone();
+    double[] setHigh = first.clone();
     for (int o = outer.from(); o < outer.to(); o++) {
       for (int i = inner.from(); i < inner.to(); i++) {
-        widen(low, high, contributions.of(kinds.edge(edge, o, i)));
+        double[] state = contributions.of(kinds.edge(edge, o, i));
+        widen(low, high, state);
+        for (int at : sets) {
+          Join.BITS.hull(setLow, setHigh, state, state, at);
+        }
       }
+    }
+    for (int at : sets) {
+      low[at] = setLow[at];
+      high[at] = setHigh[at];
     }
     return new StateSpan(low, high);
   }
 
-  /** Sets are united by themselves; the hull of all other components is one plain loop. */
-  private void widen(double[] low, double[] high, double[] state) {
-    for (int k = 0; k < plain.length; k++) {
-      low[k] = plain[k] ? Math.min(low[k], state[k]) : low[k];
-      high[k] = plain[k] ? Math.max(high[k], state[k]) : high[k];
-    }
-    for (int at : sets) {
-      Join.BITS.hull(low, high, state, state, at);
+  /** The hull of all components but sets, as one plain loop; sets are united by themselves. */
+  private static void widen(double[] low, double[] high, double[] state) {
+    for (int k = 0; k < state.length; k++) {
+      low[k] = Math.min(low[k], state[k]);
+      high[k] = Math.max(high[k], state[k]);
     }
   }
 }
