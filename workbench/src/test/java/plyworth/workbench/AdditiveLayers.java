@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import plyworth.shared.scoring.Block;
+import plyworth.shared.scoring.BlockingRule;
 import plyworth.shared.scoring.BoundsBlock;
 import plyworth.shared.scoring.Criterion;
 import plyworth.shared.scoring.Join;
@@ -21,14 +23,15 @@ public final class AdditiveLayers extends ToyPlugin {
   private final int criteria;
   private final Map<String, double[]> figures = new TreeMap<>();
 
-  private AdditiveLayers(ToyGraph toy, int criteria, long seed) {
+  private AdditiveLayers(ToyGraph toy, int criteria, long seed, double spread) {
     super("sums", Collections.nCopies(criteria, Join.SUM), List.of(), List.of(), true, false);
     layers = toy.positions().size();
     this.criteria = criteria;
     SplittableRandom random = new SplittableRandom(seed);
     for (List<Layer> position : toy.positions()) {
       for (Layer layer : position) {
-        figures.put(layer.material(), random.doubles(criteria).toArray());
+        double[] own = random.doubles(criteria).map(d -> 0.5 + spread * (d - 0.5)).toArray();
+        figures.put(layer.material(), own);
       }
     }
   }
@@ -39,7 +42,16 @@ public final class AdditiveLayers extends ToyPlugin {
    * @param criteria their number; {@code sums/c0} and so on
    */
   public static AdditiveLayers of(ToyGraph toy, int criteria, long seed) {
-    return new AdditiveLayers(toy, criteria, seed);
+    return new AdditiveLayers(toy, criteria, seed, 1);
+  }
+
+  /**
+   * The same, full of near ties.
+   *
+   * @param spread by how much the figures of two layers differ at most
+   */
+  public static AdditiveLayers near(ToyGraph toy, int criteria, long seed, double spread) {
+    return new AdditiveLayers(toy, criteria, seed, spread);
   }
 
   /** The figures of a layer, 0 to 1, one for each criterion. */
@@ -64,6 +76,16 @@ public final class AdditiveLayers extends ToyPlugin {
               Text.of("formula")));
     }
     return all;
+  }
+
+  @Override
+  public List<BlockingRule> blockingRules() {
+    return List.of();
+  }
+
+  @Override
+  public OptionalInt sumOf(String criterion) {
+    return OptionalInt.of(Integer.parseInt(criterion.substring(1)));
   }
 
   @Override

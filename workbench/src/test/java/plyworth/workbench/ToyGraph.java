@@ -30,6 +30,26 @@ public record ToyGraph(List<List<Layer>> positions, List<Boolean> optional, long
     return new ToyGraph(positions, optional, seed);
   }
 
+  /** A random graph whose materials come in several amounts each. */
+  public static ToyGraph stepped(long seed) {
+    Random random = new Random(seed);
+    List<List<Layer>> positions = new ArrayList<>();
+    List<Boolean> optional = new ArrayList<>();
+    int count = 2 + random.nextInt(3);
+    for (int p = 0; p < count; p++) {
+      List<Layer> layers = new ArrayList<>();
+      int materials = 1 + random.nextInt(2);
+      for (int m = 0; m < materials; m++) {
+        for (int amount = random.nextInt(5); amount >= 0; amount--) {
+          layers.add(random.nextInt(layers.size() + 1), Layer.web("m" + p + "-" + m, 10 + amount));
+        }
+      }
+      positions.add(layers);
+      optional.add(p > 0 && random.nextInt(3) == 0);
+    }
+    return new ToyGraph(positions, optional, seed);
+  }
+
   /** A graph in which everything may stand beside everything. */
   public static ToyGraph full(int positions, int options) {
     List<List<Layer>> all = new ArrayList<>();

@@ -43,6 +43,7 @@ public class ToyPlugin implements ScoringPlugin, Scorer, Layerwise {
   private final Map<String, Text> notApplicable = new LinkedHashMap<>();
   private double unknownShare;
   private double apart;
+  private boolean byAmount;
 
   /** A plugin with one part per join. */
   public ToyPlugin(
@@ -72,6 +73,12 @@ public class ToyPlugin implements ScoringPlugin, Scorer, Layerwise {
    */
   public ToyPlugin apart(double most) {
     apart = most;
+    return this;
+  }
+
+  /** Makes figures up from amounts as well, those of layers and of their outer neighbours. */
+  public ToyPlugin byAmount() {
+    byAmount = true;
     return this;
   }
 
@@ -162,6 +169,9 @@ public class ToyPlugin implements ScoringPlugin, Scorer, Layerwise {
   @Override
   public void contribute(Layer layer, Layer outer, double[] state) {
     String name = id + layer.material() + (outer == null ? "" : outer.material().substring(0, 2));
+    if (byAmount) {
+      name += layer.amount() + " " + (outer == null ? 0 : outer.amount());
+    }
     Random random = new Random(name.hashCode() * 7919L);
     int at = 0;
     for (Join join : joins) {

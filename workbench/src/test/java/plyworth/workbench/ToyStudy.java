@@ -31,16 +31,25 @@ public record ToyStudy(
   /** A random study. */
   public static ToyStudy random(long seed) {
     Random random = new Random(seed);
-    List<BoundPlugin> plugins =
-        List.of(
-            new ToyPlugin("one", joins(random), PACKS, List.of(), true, true).bound(),
-            new ToyPlugin("two", joins(random), List.of(), PACKS, true, random.nextBoolean())
-                .unknown(random.nextInt(3) * 0.02)
-                .apart(random.nextInt(3) * 0.4)
-                .notApplicable(1)
-                .bound(),
-            new ToyPlugin("three", List.of(Join.SUM), List.of(), PACKS, false, true).bound());
-    return of(ToyGraph.random(seed), plugins);
+    return of(ToyGraph.random(seed), plugins(random).stream().map(ToyPlugin::bound).toList());
+  }
+
+  /** A random study whose materials come in several amounts, each with figures of its own. */
+  public static ToyStudy stepped(long seed) {
+    Random random = new Random(seed);
+    return of(
+        ToyGraph.stepped(seed),
+        plugins(random).stream().map(plugin -> plugin.byAmount().bound()).toList());
+  }
+
+  private static List<ToyPlugin> plugins(Random random) {
+    return List.of(
+        new ToyPlugin("one", joins(random), PACKS, List.of(), true, true),
+        new ToyPlugin("two", joins(random), List.of(), PACKS, true, random.nextBoolean())
+            .unknown(random.nextInt(3) * 0.02)
+            .apart(random.nextInt(3) * 0.4)
+            .notApplicable(1),
+        new ToyPlugin("three", List.of(Join.SUM), List.of(), PACKS, false, true));
   }
 
   private static final List<Figure> PACKS = List.of(Figure.PACKS_PER_MINUTE);
@@ -93,7 +102,8 @@ public record ToyStudy(
   public List<Limit> limits(long seed) {
     Random random = new Random(seed);
     List<Limit> limits = new ArrayList<>();
-    for (BoundCriterion criterion : plugins.criteria()) {
+    for (BoundCriterion criterion :
+        scored.isEmpty() ? List.<BoundCriterion>of() : plugins.criteria()) {
       double figure = figures(random.nextInt(scored.size()))[plugins.criteria().indexOf(criterion)];
       if (random.nextInt(4) == 0 && Double.isFinite(figure)) {
         Limit.Bound bound = Limit.Bound.values()[random.nextInt(2)];

@@ -1,6 +1,7 @@
 package plyworth.shared.scoring;
 
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
 import plyworth.shared.structure.Layer;
 
@@ -31,6 +32,19 @@ public interface Layerwise {
 
   /** The parts of the state, in order. */
   List<StatePart> state();
+
+  /**
+   * The component that a criterion is, as it stands, where its figure adds up over the layers. What
+   * adds up is bounded all at once rather than each for itself, so a search of criteria that are
+   * named here looks at few candidates.
+   *
+   * @param criterion id of a criterion that this form gives
+   * @return index of a component that is joined by {@link Join#SUM} and that {@link #finish} hands
+   *     over unchanged; empty when the criterion is anything else
+   */
+  default OptionalInt sumOf(String criterion) {
+    return OptionalInt.empty();
+  }
 
   /**
    * Writes the contribution of a layer.

@@ -3,6 +3,7 @@ package plyworth.shared.scoring;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
 import plyworth.shared.structure.Layer;
 
@@ -29,6 +30,23 @@ final class Columns {
   /** The same for one criterion alone. */
   Columns only(String criterion) {
     return new Columns(trial, form.only(Set.of(criterion)));
+  }
+
+  /** The component that a criterion is said to be. */
+  OptionalInt sumOf(String criterion) {
+    return form.sumOf(criterion);
+  }
+
+  /** How a component is joined. */
+  Join joinOf(int component) {
+    int at = 0;
+    for (StatePart part : parts) {
+      at += part.join().size();
+      if (component >= 0 && component < at) {
+        return part.join();
+      }
+    }
+    throw new AssertionError("the state has no component " + component);
   }
 
   List<StatePart> parts() {

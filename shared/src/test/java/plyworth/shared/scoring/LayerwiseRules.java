@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
@@ -102,6 +103,35 @@ final class LayerwiseRules {
               .isEqualTo(interval(trial, all, ends, c));
         }
       }
+    }
+  }
+
+  /** In the form for all criteria and in that for one. */
+  static void criteriaSaidToAddUpAreSums(List<Trial> trials, List<Structure> structures) {
+    for (Trial trial : trials) {
+      Columns all = new Columns(trial);
+      for (int c = 0; c < trial.plugin().criteria().size(); c++) {
+        String id = trial.plugin().criteria().get(c).id();
+        isItsSum(trial, all, c, structures);
+        isItsSum(trial, all.only(id), c, structures);
+      }
+    }
+  }
+
+  private static void isItsSum(
+      Trial trial, Columns columns, int criterion, List<Structure> structures) {
+    OptionalInt component = columns.sumOf(trial.plugin().criteria().get(criterion).id());
+    if (component.isEmpty()) {
+      return;
+    }
+    String where = trial.plugin().criteria().get(criterion).id() + ", " + trial.name();
+    assertThat(columns.joinOf(component.getAsInt())).as("join of " + where).isEqualTo(Join.SUM);
+    List<double[]> states = structures.stream().map(s -> columns.fold(s.layers(), null)).toList();
+    Block block = columns.finish(states);
+    for (int i = 0; i < states.size(); i++) {
+      Double sum = states.get(i)[component.getAsInt()];
+      assertThat(block.low[criterion][i]).as("the sum said to be " + where).isEqualTo(sum);
+      assertThat(block.high[criterion][i]).as("the sum said to be " + where).isEqualTo(sum);
     }
   }
 

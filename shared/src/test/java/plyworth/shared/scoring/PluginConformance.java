@@ -158,6 +158,11 @@ public abstract class PluginConformance {
   }
 
   @Test
+  public final void criteriaSaidToAddUpAreSums() {
+    LayerwiseRules.criteriaSaidToAddUpAreSums(layerwiseTrials(), structures());
+  }
+
+  @Test
   public final void boundsEncloseWhatCanStillBecome() {
     BoundsRules.boundsEncloseWhatCanStillBecome(layerwiseTrials(), structures());
   }

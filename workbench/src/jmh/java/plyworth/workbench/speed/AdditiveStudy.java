@@ -40,10 +40,15 @@ final class AdditiveStudy {
   private final BoundPlugins plugins;
   private final Tabulation tabulation;
 
-  /** A study of as many layers. */
-  AdditiveStudy(int layers) {
+  /**
+   * A study.
+   *
+   * @param layers its layers
+   * @param spread by how much the figures of two materials differ at most; 1 for any
+   */
+  AdditiveStudy(int layers, double spread) {
     toy = ToyGraph.full(layers, MATERIALS);
-    figures = AdditiveLayers.of(toy, CRITERIA, 3);
+    figures = AdditiveLayers.near(toy, CRITERIA, 3, spread);
     plugins = ToyStudy.bound(List.of(figures.bound()));
     tabulation = Tabulation.of(toy.graph(), plugins);
   }

@@ -50,7 +50,7 @@ public class AllCandidates {
   /** Fills both tables, and makes sure that both find the same. */
   @Setup
   public void prepare() throws SQLException {
-    study = new AdditiveStudy(LAYERS);
+    study = new AdditiveStudy(LAYERS, 1);
     ranker = new Ranker(table(), study::exact);
     sql = SqlCandidates.of(study);
     SplittableRandom random = new SplittableRandom(1);

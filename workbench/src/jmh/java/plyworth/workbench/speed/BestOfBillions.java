@@ -1,5 +1,7 @@
 package plyworth.workbench.speed;
 
+import com.sun.management.OperatingSystemMXBean;
+import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -9,7 +11,9 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -43,6 +47,8 @@ public class BestOfBillions {
 
   private static final int BEST = 100;
   private static final int WEIGHTINGS = 20;
+  private static final OperatingSystemMXBean SYSTEM =
+      (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
   private static final double MEBIBYTE = 1024.0 * 1024.0;
 
   /**
@@ -53,6 +59,7 @@ public class BestOfBillions {
 
   private final List<ValueModel> models = new ArrayList<>();
   private final List<ValueModel> stepped = new ArrayList<>();
+  private final List<Double> processor = new ArrayList<>();
   private final List<SearchEffort> efforts = new ArrayList<>();
   private Example example;
   private ExactScores exact;
@@ -96,7 +103,7 @@ public class BestOfBillions {
   /** Keeps nothing from another search. */
   @Benchmark
   public Ranking cold() {
-    return counted(ranker().refine(models.get(next++ % WEIGHTINGS), BEST));
+    return counted(() -> ranker().refine(models.get(next++ % WEIGHTINGS), BEST));
   }
 
   /** Answers a weighting and then the same after one step; the step is what is reported. */
@@ -104,35 +111,44 @@ public class BestOfBillions {
   public Ranking answerThenStep() {
     int at = next++ % WEIGHTINGS;
     kept.refine(models.get(at), BEST);
-    return counted(kept.refine(stepped.get(at), BEST));
+    return counted(() -> kept.refine(stepped.get(at), BEST));
   }
 
-  private Ranking counted(Ranking ranking) {
+  private Ranking counted(Supplier<Ranking> search) {
+    long before = SYSTEM.getProcessCpuTime();
+    Ranking ranking = search.get();
+    processor.add((SYSTEM.getProcessCpuTime() - before) * 1e-6);
     efforts.add(ranking.search().orElseThrow());
     return ranking;
   }
 
-  /** Prints what the last twenty searches took, start and end of the search alone. */
+  /**
+   * Prints what the last twenty searches took: the processor time of the whole process, compiler
+   * and collector included, and of the search alone the time that passed.
+   */
   @TearDown
   public void print() {
+    print("processor ms", processor.stream());
     print("ms", effort -> effort.seconds() * 1000);
     print("pops", SearchEffort::popped);
     print("pushes", SearchEffort::pushed);
-    print("prefixes bounded", SearchEffort::bounded);
+    print("regions bounded", SearchEffort::bounded);
     print("candidates scored", SearchEffort::scored);
     print("queue MiB", effort -> effort.queueBytes() / MEBIBYTE);
   }
 
   private void print(String what, ToDoubleFunction<SearchEffort> figure) {
+    print(what, efforts.stream().map(figure::applyAsDouble));
+  }
+
+  private void print(String what, Stream<Double> all) {
     double[] sorted =
-        efforts.subList(Math.max(0, efforts.size() - WEIGHTINGS), efforts.size()).stream()
-            .mapToDouble(figure)
-            .sorted()
-            .toArray();
+        all.skip(Math.max(0, efforts.size() - WEIGHTINGS)).mapToDouble(d -> d).sorted().toArray();
     System.out.printf(
         Locale.ROOT,
-        "%-18s median %,12.1f  greatest %,12.1f%n",
+        "%-18s least %,12.1f  median %,12.1f  greatest %,12.1f%n",
         what,
+        Arrays.stream(sorted).min().orElse(Double.NaN),
         sorted[sorted.length / 2],
         Arrays.stream(sorted).max().orElse(Double.NaN));
   }

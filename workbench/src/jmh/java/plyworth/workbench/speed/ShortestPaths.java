@@ -36,12 +36,13 @@ public class ShortestPaths {
   private static final int BEST = 100;
   private static final int MOVES = 16;
 
-  /**
-   * Layers of twelve materials: 3·10^6 candidates. With ten layers the shortest paths stay quick
-   * and the search does not end within minutes.
-   */
-  @Param("6")
+  /** Layers of twelve materials: 3·10^6 and 6·10^10 candidates. */
+  @Param({"6", "10"})
   public int layers;
+
+  /** By how much the figures of two materials differ at most: any, and a catalogue of near ties. */
+  @Param({"1", "0.001"})
+  public double spread;
 
   private final List<ValueModel> models = new ArrayList<>();
   private final List<Graph<String, DefaultWeightedEdge>> graphs = new ArrayList<>();
@@ -52,7 +53,7 @@ public class ShortestPaths {
   /** Draws weights, and makes sure that both ways find the same. */
   @Setup
   public void prepare() {
-    study = new AdditiveStudy(layers);
+    study = new AdditiveStudy(layers, spread);
     SplittableRandom random = new SplittableRandom(1);
     for (int i = 0; i < MOVES; i++) {
       double[] weights = AdditiveStudy.weights(random);

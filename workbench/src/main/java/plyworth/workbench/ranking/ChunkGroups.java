@@ -1,6 +1,7 @@
 package plyworth.workbench.ranking;
 
 import java.util.List;
+import java.util.function.IntToLongFunction;
 import plyworth.workbench.engine.table.Chunk;
 import plyworth.workbench.engine.table.Zones;
 
@@ -19,6 +20,11 @@ final class ChunkGroups {
 
   /** The groups of the chunk, whose first row is a path. */
   byte[] from(long path) {
+    return from(row -> path + row);
+  }
+
+  /** The same for rows that need not follow each other. */
+  byte[] from(IntToLongFunction path) {
     byte[] groups = new byte[chunk.size()];
     for (int row = 0; row < groups.length; row++) {
       boolean blocked = chunk.codes()[row] == Chunk.BLOCKED;
@@ -39,12 +45,12 @@ final class ChunkGroups {
         && check.of(whole.lowest(c)[0], whole.highest(c)[0]) == LimitCheck.Answer.ALLOWED;
   }
 
-  private void apply(LimitCheck check, byte[] groups, long firstPath) {
+  private void apply(LimitCheck check, byte[] groups, IntToLongFunction path) {
     float[] low = chunk.low(check.criterion());
     float[] high = chunk.high(check.criterion());
     for (int row = 0; row < groups.length; row++) {
       if (groups[row] < Group.EXCLUDED.ordinal()) {
-        Group group = group(check, low[row], high[row], firstPath + row);
+        Group group = group(check, low[row], high[row], path.applyAsLong(row));
         groups[row] = (byte) Math.max(groups[row], group.ordinal());
       }
     }

@@ -1,9 +1,11 @@
 package plyworth.workbench.ranking;
 
 import java.util.List;
+import java.util.function.IntToLongFunction;
 import java.util.function.Supplier;
 import plyworth.shared.study.Limit;
 import plyworth.workbench.engine.search.Goal;
+import plyworth.workbench.engine.search.Line;
 import plyworth.workbench.engine.table.Chunk;
 import plyworth.workbench.engine.table.Narrowing;
 
@@ -12,6 +14,11 @@ final class SearchGoal implements Goal {
 
   /** Share by which a figure may differ from its bounds by rounding. */
   private static final double ROUNDING = 1e-9;
+
+  /** What the last place of a float is to the whole, at most. */
+  private static final double LAST_PLACE = 0x1p-23;
+
+  private static final boolean[] NOTHING = {};
 
   private final ValueCurve[] curves;
   private final double[] weights;
@@ -45,6 +52,11 @@ final class SearchGoal implements Goal {
 
   @Override
   public double atMost(double[] low, double[] high) {
+    return atMost(low, high, NOTHING);
+  }
+
+  @Override
+  public double atMost(double[] low, double[] high, boolean[] without) {
     for (LimitCheck check : checks) {
       if (excluded(check.limit(), low[check.criterion()], high[check.criterion()])) {
         return Double.NEGATIVE_INFINITY;
@@ -52,9 +64,36 @@ final class SearchGoal implements Goal {
     }
     double sum = 0;
     for (int c : weighed) {
-      sum += weights[c] * highest(curves[c], low[c], high[c]);
+      if (c >= without.length || !without[c]) {
+        sum += weights[c] * highest(curves[c], low[c], high[c]);
+      }
     }
     return sum;
+  }
+
+  @Override
+  public boolean counts(int criterion) {
+    return weights[criterion] > 0;
+  }
+
+  @Override
+  public boolean excludes() {
+    return !checks.isEmpty();
+  }
+
+  /**
+   * Valued are narrowed figures, which lie less than the last place of a float beside their own.
+   */
+  @Override
+  public Line above(int criterion, double low, double high) {
+    double largest = Math.max(Math.abs(low), Math.abs(high));
+    double apart = largest * LAST_PLACE + Float.MIN_NORMAL;
+    Line line = curves[criterion].above(low - apart, high + apart);
+    double weight = weights[criterion];
+    return new Line(
+        weight * line.slope(),
+        weight * (line.atZero() + Math.abs(line.slope()) * apart),
+        line.exact());
   }
 
   /** A figure that is unknown counts as 0, one that may be known as the best it can be. */
@@ -86,11 +125,9 @@ final class SearchGoal implements Goal {
 
   /** A list filled with candidates that exist says what the worst of the best is worth at least. */
   @Override
-  public void expect(long path, Chunk scored) {
+  public void expect(IntToLongFunction path, Chunk scored) {
     byte[] groups = new ChunkGroups(scored, checks, exact).from(path);
-    RowValues values = new RowValues(model);
-    values.compute(c -> ZoneRows.of(curves[c], scored, c, 0));
-    TableScan.rows(groups, 0, path, values, Double.NEGATIVE_INFINITY, new Expecting());
+    visit(groups, path, scored, new Expecting());
     List<Shortlist.Entry> best = expected.sorted();
     floor = k > 0 && best.size() == k ? best.get(k - 1).value() : floor;
   }
@@ -110,13 +147,18 @@ final class SearchGoal implements Goal {
   }
 
   @Override
-  public void take(long path, Chunk scored) {
+  public void take(IntToLongFunction path, Chunk scored) {
     byte[] groups = new ChunkGroups(scored, checks, exact).from(path);
+    visit(groups, path, scored, refinement);
+  }
+
+  private void visit(
+      byte[] groups, IntToLongFunction path, Chunk scored, TableScan.Visitor visitor) {
     RowValues values = new RowValues(model);
     for (int z = 0; z * Chunk.ZONE < groups.length; z++) {
       int zone = z;
       values.compute(c -> ZoneRows.of(curves[c], scored, c, zone));
-      TableScan.rows(groups, zone, path, values, Double.NEGATIVE_INFINITY, refinement);
+      TableScan.rows(groups, zone, path, values, Double.NEGATIVE_INFINITY, visitor);
     }
   }
 

@@ -1,5 +1,6 @@
 package plyworth.workbench.ranking;
 
+import java.util.function.IntToLongFunction;
 import java.util.stream.IntStream;
 import plyworth.workbench.engine.table.CandidateTable;
 import plyworth.workbench.engine.table.Chunk;
@@ -79,12 +80,23 @@ final class TableScan {
    */
   static void rows(
       byte[] groups, int zone, long path, RowValues values, double floor, Visitor visitor) {
+    rows(groups, zone, row -> path + row, values, floor, visitor);
+  }
+
+  /** The same for rows that need not follow each other. */
+  static void rows(
+      byte[] groups,
+      int zone,
+      IntToLongFunction path,
+      RowValues values,
+      double floor,
+      Visitor visitor) {
     int from = zone * Chunk.ZONE;
     int count = Math.min(groups.length - from, Chunk.ZONE);
     for (int j = 0; j < count; j++) {
       Group group = GROUPS[groups[from + j]];
       if (values.best[j] >= floor && (group == Group.RANKED || group == Group.OPEN)) {
-        visitor.visit(path + from + j, group, values.worst[j], values.best[j]);
+        visitor.visit(path.applyAsLong(from + j), group, values.worst[j], values.best[j]);
       }
     }
   }

@@ -1,6 +1,7 @@
 package plyworth.workbench.ranking;
 
 import plyworth.shared.scoring.ValueFunction;
+import plyworth.workbench.engine.search.Line;
 
 /**
  * A value function in flat arrays, for millions of calls.
@@ -9,6 +10,9 @@ import plyworth.shared.scoring.ValueFunction;
  * the values at the ends of a line, so that between two points it rises or falls without exception.
  */
 final class ValueCurve {
+
+  /** What rounding can be in a value and in its distance from a line. */
+  private static final double ROUNDING = 1e-13;
 
   private final boolean logarithmic;
   private final double[] figures;
@@ -69,5 +73,31 @@ final class ValueCurve {
       }
     }
     return lowest;
+  }
+
+  /** A line over the values of all figures between two, parallel to the chord. */
+  Line above(double low, double high) {
+    double slope = low < high ? (value(high) - value(low)) / (high - low) : 0;
+    double most = Math.max(value(low) - slope * low, value(high) - slope * high);
+    double least = Math.min(value(low) - slope * low, value(high) - slope * high);
+    for (int i = 0; i < figures.length; i++) {
+      for (double at : new double[] {figures[i], touching(slope, i)}) {
+        if (at > low && at < high) {
+          most = Math.max(most, value(at) - slope * at);
+          least = Math.min(least, value(at) - slope * at);
+        }
+      }
+    }
+    return new Line(slope, most + ROUNDING, most - least <= ROUNDING);
+  }
+
+  /** Where a curve between two points has a slope; NaN when nowhere. */
+  private double touching(double slope, int point) {
+    if (!logarithmic || point + 1 == figures.length) {
+      return Double.NaN;
+    }
+    double perPlace = (values[point + 1] - values[point]) / (places[point + 1] - places[point]);
+    double at = perPlace / slope;
+    return at > figures[point] && at < figures[point + 1] ? at : Double.NaN;
   }
 }

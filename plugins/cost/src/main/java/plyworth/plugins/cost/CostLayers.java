@@ -3,6 +3,7 @@ package plyworth.plugins.cost;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import plyworth.shared.route.Process;
 import plyworth.shared.route.Route;
 import plyworth.shared.scoring.Block;
@@ -65,6 +66,16 @@ final class CostLayers implements Layerwise {
   @Override
   public List<StatePart> state() {
     return STATE;
+  }
+
+  @Override
+  public OptionalInt sumOf(String criterion) {
+    if (criterion.equals(Criteria.ALL.get(Criteria.GRAMMAGE).id())) {
+      return OptionalInt.of(GRAMMAGE);
+    }
+    return criterion.equals(Criteria.ALL.get(Criteria.GAUGE).id())
+        ? OptionalInt.of(GAUGE)
+        : OptionalInt.empty();
   }
 
   @Override

@@ -1,6 +1,8 @@
 package plyworth.plugins.printmethod;
 
 import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import plyworth.shared.scoring.Block;
 import plyworth.shared.scoring.BoundsBlock;
 import plyworth.shared.scoring.Join;
@@ -32,6 +34,13 @@ record PrintMethodLayerwise(Contributions contributions) implements Layerwise {
   @Override
   public List<StatePart> state() {
     return STATE;
+  }
+
+  @Override
+  public OptionalInt sumOf(String criterion) {
+    return IntStream.range(0, SUMS)
+        .filter(k -> Criteria.ALL.get(k).id().equals(criterion))
+        .findFirst();
   }
 
   @Override

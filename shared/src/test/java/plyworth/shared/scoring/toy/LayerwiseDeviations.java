@@ -2,6 +2,7 @@ package plyworth.shared.scoring.toy;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
 import plyworth.shared.scoring.Block;
@@ -31,6 +32,7 @@ final class LayerwiseDeviations {
         deviation("layerwiseFormAgreesWithTheWholeStructure", LeavesOldFigures::new),
         deviation("layerwiseFormAgreesWithTheWholeStructure", NothingIsUnknown::new),
         deviation("formForOneCriterionAgreesWithTheFormForAll", ForgetsTheMass::new),
+        deviation("criteriaSaidToAddUpAreSums", FlowForMass::new),
         deviation("boundsEncloseWhatCanStillBecome", TooSure::new),
         deviation("boundsEncloseWhatCanStillBecome", BlocksTooSoon::new));
   }
@@ -129,6 +131,17 @@ final class LayerwiseDeviations {
     public void contribute(Layer layer, Layer outer, double[] state) {
       super.contribute(layer, outer, state);
       state[0] = 0;
+    }
+  }
+
+  private static final class FlowForMass extends ToyLayerwise {
+    FlowForMass(ToyScorer scorer) {
+      super(scorer);
+    }
+
+    @Override
+    public OptionalInt sumOf(String criterion) {
+      return criterion.equals("flow") ? OptionalInt.of(0) : super.sumOf(criterion);
     }
   }
 

@@ -1,6 +1,7 @@
 package plyworth.shared.scoring.toy;
 
 import java.util.List;
+import java.util.OptionalInt;
 import plyworth.shared.scoring.Block;
 import plyworth.shared.scoring.BoundsBlock;
 import plyworth.shared.scoring.Join;
@@ -25,6 +26,11 @@ class ToyLayerwise implements Layerwise {
         new StatePart("mass", Join.SUM),
         new StatePart("price", Join.SUM),
         new StatePart("opacity", Join.BITS));
+  }
+
+  @Override
+  public OptionalInt sumOf(String criterion) {
+    return criterion.equals("price") ? OptionalInt.of(1) : OptionalInt.empty();
   }
 
   @Override

@@ -65,14 +65,14 @@ final class TimingText {
     out.printf(Locale.ROOT, "ready to search       %.3f s%n", ranked.scored().seconds());
     out.printf(
         Locale.ROOT,
-        "searched              %,d prefixes opened, %,d bounded, %,d candidates scored, %.3f s%n",
+        "searched              %,d regions opened, %,d bounded, %,d candidates scored, %.3f s%n",
         effort.opened(),
         effort.bounded(),
         effort.scored(),
         effort.seconds());
     out.printf(
         Locale.ROOT,
-        "queue                 %,d pops, %,d pushes, %,d prefixes at most, %.1f MiB%s%n",
+        "queue                 %,d pops, %,d pushes, %,d regions at most, %.1f MiB%s%n",
         effort.popped(),
         effort.pushed(),
         effort.longestQueue(),

@@ -1,5 +1,6 @@
 package plyworth.workbench.engine.search;
 
+import java.util.function.IntToLongFunction;
 import plyworth.workbench.engine.table.Chunk;
 
 /** What a search looks for: the best few under some measure of worth. */
@@ -14,22 +15,44 @@ public interface Goal {
    */
   double atMost(double[] low, double[] high);
 
+  /**
+   * The same, with some criteria left out of what the candidate is worth. They can exclude it all
+   * the same.
+   *
+   * @param without for each criterion whether it is left out
+   */
+  double atMost(double[] low, double[] high, boolean[] without);
+
+  /** Whether a criterion counts for what a candidate is worth. */
+  boolean counts(int criterion);
+
+  /** Whether a candidate can be excluded by its figures. */
+  boolean excludes();
+
+  /**
+   * A line over what a criterion is worth, share of the whole included.
+   *
+   * @param low the least figure that is met
+   * @param high the greatest
+   */
+  Line above(int criterion, double low, double high);
+
   /** Whether a candidate from {@code path} on that is worth at most {@code value} is wanted. */
   boolean admits(double value, long path);
 
   /**
-   * Looks at a candidate before the search, to know what the others have to reach. The search comes
-   * upon it again.
+   * Looks at candidates before the search, to know what the others have to reach. The search comes
+   * upon them again.
    *
-   * @param path its path number
-   * @param scored its figures, in the only row
+   * @param path path number of each row
+   * @param scored their figures
    */
-  void expect(long path, Chunk scored);
+  void expect(IntToLongFunction path, Chunk scored);
 
   /**
    * Takes candidates that are scored.
    *
-   * @param path path number of the first row
+   * @param path path number of each row
    */
-  void take(long path, Chunk scored);
+  void take(IntToLongFunction path, Chunk scored);
 }

@@ -30,6 +30,7 @@ final class PluginBounds {
   private final double[][][] providedLow;
   private final double[][][] providedHigh;
   private final int[] rows;
+  private long asked;
 
   PluginBounds(Tabulation tabulation, int capacity) {
     bound = tabulation.plugins();
@@ -59,6 +60,7 @@ final class PluginBounds {
    * @param spans between which states they lie, one span for some of them each
    */
   CriterionSpans of(List<StateSpan> spans) {
+    asked++;
     int left = spans.size();
     for (int j = 0; j < left; j++) {
       rows[j] = j;
@@ -74,6 +76,11 @@ final class PluginBounds {
       }
     }
     return new CriterionSpans(copied(low, left), copied(high, left));
+  }
+
+  /** How often it was asked. */
+  long asked() {
+    return asked;
   }
 
   private int notBlocked(int p, int left) {

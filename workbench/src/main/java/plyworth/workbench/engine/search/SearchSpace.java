@@ -1,5 +1,6 @@
 package plyworth.workbench.engine.search;
 
+import java.util.concurrent.atomic.AtomicReference;
 import plyworth.workbench.engine.table.Progress;
 import plyworth.workbench.engine.table.Tabulation;
 
@@ -12,24 +13,18 @@ public final class SearchSpace {
 
   private final Tabulation tabulation;
   private final SearchSettings settings;
-  private final Bundles bundles;
-  private final KnownSpans known;
+  private final SumColumns sums;
+  private Regions regions;
 
   /**
-   * Works out what completions can add.
+   * Gets ready to work out what completions can add, once it is asked for.
    *
    * @param tabulation the candidates and the plugins that score them
    */
   public SearchSpace(Tabulation tabulation, SearchSettings settings) {
     this.tabulation = tabulation;
     this.settings = settings;
-    bundles =
-        Bundles.of(
-            tabulation.graph(),
-            tabulation.contributions(),
-            tabulation.layout(),
-            settings.bundles());
-    known = new KnownSpans(settings.bundles(), tabulation.plugins().criteria().size());
+    sums = new SumColumns(tabulation);
   }
 
   /**
@@ -43,8 +38,35 @@ public final class SearchSpace {
    */
   public SearchEffort search(Goal goal, long[] hopefuls, Progress progress) {
     long start = System.nanoTime();
-    BoundedSearch search = new BoundedSearch(tabulation, bundles, known, goal, progress, settings);
-    tabulation.watched(() -> search.run(hopefuls));
-    return search.effort((System.nanoTime() - start) * 1e-9);
+    AtomicReference<Search> begun = new AtomicReference<>();
+    tabulation.watched(
+        () -> {
+          begun.set(search(goal, progress));
+          begun.get().run(hopefuls);
+        });
+    return begun.get().effort((System.nanoTime() - start) * 1e-9);
+  }
+
+  Tabulation tabulation() {
+    return tabulation;
+  }
+
+  SearchSettings settings() {
+    return settings;
+  }
+
+  private Search search(Goal goal, Progress progress) {
+    SumBound bound = SumBound.of(tabulation, sums, goal);
+    return bound.everything()
+        ? new SumSearch(this, bound, goal, progress)
+        : new RegionSearch(this, bound, goal, progress);
+  }
+
+  /** Worked out when first asked for: where everything adds up nobody asks. */
+  synchronized Regions regions() {
+    if (regions == null) {
+      regions = new Regions(tabulation, settings.bundles());
+    }
+    return regions;
   }
 }

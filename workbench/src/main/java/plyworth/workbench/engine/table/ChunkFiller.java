@@ -1,6 +1,7 @@
 package plyworth.workbench.engine.table;
 
 import java.util.function.BooleanSupplier;
+import java.util.function.IntToLongFunction;
 import plyworth.shared.scoring.Block;
 import plyworth.shared.structure.Structure;
 import plyworth.workbench.host.BoundCriterion;
@@ -14,7 +15,7 @@ public final class ChunkFiller {
   private final Stretches stretches;
   private final PluginBlocks blocks;
   private final PluginBlocks.Rows rows = new Structures();
-  private long firstPath;
+  private IntToLongFunction pathOf;
 
   private final class Structures implements PluginBlocks.Rows {
     @Override
@@ -24,7 +25,7 @@ public final class ChunkFiller {
 
     @Override
     public Structure structure(int row) {
-      return tabulation.graph().structure(firstPath + row);
+      return tabulation.graph().structure(pathOf.applyAsLong(row));
     }
   }
 
@@ -52,8 +53,40 @@ public final class ChunkFiller {
     return writer.finished();
   }
 
+  /**
+   * Scores runs of paths that need not follow each other.
+   *
+   * @param firsts the first path of each run
+   * @param run the length of each
+   * @return a row for each path, run after run; null when it was cancelled on the way
+   */
+  public Chunk fill(long[] firsts, int run) {
+    int rows = Math.multiplyExact(firsts.length, run);
+    ChunkWriter writer = new ChunkWriter(tabulation.plugins().criteria(), tabulation.kept(), rows);
+    for (int at = 0; at < rows; at += PluginBlocks.CAPACITY) {
+      int size = Math.min(PluginBlocks.CAPACITY, rows - at);
+      if (!goOn.getAsBoolean() || !block(firsts, run, at, size, writer)) {
+        return null;
+      }
+      writer.next(size);
+    }
+    return writer.finished();
+  }
+
+  private boolean block(long[] firsts, int run, int from, int size, PluginBlocks.Sink sink) {
+    pathOf = row -> firsts[(from + row) / run] + (from + row) % run;
+    stretches.begin();
+    for (int row = from; row < from + size; ) {
+      int count = Math.min(run - row % run, from + size - row);
+      walk.seek(firsts[row / run] + row % run);
+      walk.next(count, stretches);
+      row += count;
+    }
+    return blocks.finish(size, stretches, rows, sink);
+  }
+
   private boolean block(long path, int size, PluginBlocks.Sink sink) {
-    firstPath = path;
+    pathOf = row -> path + row;
     stretches.begin();
     walk.next(size, stretches);
     return blocks.finish(size, stretches, rows, sink);

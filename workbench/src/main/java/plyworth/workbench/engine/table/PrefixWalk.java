@@ -1,5 +1,6 @@
 package plyworth.workbench.engine.table;
 
+import java.util.Arrays;
 import plyworth.workbench.engine.CompiledGraph;
 
 /**
@@ -19,6 +20,10 @@ final class PrefixWalk {
   private final int[] nodes;
   private final int[] nextEdge;
   private final double[][] states;
+
+  /** By depth, the edge whose state stands there; −1 when what lies outside it changed since. */
+  private final int[] joined;
+
   private int depth;
 
   private double[] runPrefix;
@@ -36,6 +41,8 @@ final class PrefixWalk {
     nodes = new int[deepest];
     nextEdge = new int[deepest];
     states = new double[deepest][];
+    joined = new int[deepest + 1];
+    Arrays.fill(joined, -1);
     states[0] = layout.neutral();
     alone = new double[layout.size()][1];
     for (int c = 0; c < alone.length; c++) {
@@ -90,7 +97,11 @@ final class PrefixWalk {
     if (states[depth + 1] == null) {
       states[depth + 1] = layout.neutral();
     }
-    layout.join(states[depth], contributions.of(edge), states[depth + 1]);
+    if (joined[depth + 1] != edge) {
+      layout.join(states[depth], contributions.of(edge), states[depth + 1]);
+      joined[depth + 1] = edge;
+      joined[depth + 2] = -1;
+    }
     depth++;
     long left = enter(node, skipped);
     if (suffixes.of(node) != null) {

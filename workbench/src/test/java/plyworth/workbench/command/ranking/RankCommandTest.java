@@ -285,7 +285,7 @@ class RankCommandTest {
     assertThat(bounded.number("counts", "candidates")).isEqualTo(132);
     assertThat(List.of("ranked", "blocked", "excluded", "cannotBeJudged"))
         .allMatch(group -> bounded.json("counts", group) instanceof Json.Null);
-    assertThat(bounded.err()).contains("prefixes opened", "ready to search");
+    assertThat(bounded.err()).contains("regions opened", "ready to search");
   }
 
   @Test
