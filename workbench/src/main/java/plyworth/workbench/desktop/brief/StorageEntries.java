@@ -9,6 +9,7 @@ import plyworth.shared.brief.Climate;
 import plyworth.shared.brief.Climate.Season;
 import plyworth.shared.brief.ClimateZones;
 import plyworth.shared.brief.Handling;
+import plyworth.workbench.desktop.word.Reason;
 import plyworth.workbench.desktop.word.Words;
 
 /** Shelf life, climate and handling in the form. */
@@ -102,7 +103,7 @@ final class StorageEntries {
         try {
           seasons.add(season(line, withDays));
         } catch (WrongEntry | IllegalArgumentException e) {
-          answers.fault(field, Words.of("form.line", number, e.getMessage()));
+          answers.fault(field, Words.of("form.line", number, Reason.of(e.getMessage())));
           seasons.add(new Season(1, 0, 0));
         }
       }

@@ -14,6 +14,7 @@ import javax.swing.filechooser.FileNameExtensionFilter;
 import plyworth.shared.store.StudyFile;
 import plyworth.shared.study.Study;
 import plyworth.workbench.desktop.part.StackPanel;
+import plyworth.workbench.desktop.word.Reason;
 import plyworth.workbench.desktop.word.Words;
 
 /** Asks for files, and before anything is lost; says what did not work. */
@@ -122,7 +123,10 @@ public final class Dialogs {
   /** Says why something did not work. */
   void refused(String reason) {
     JOptionPane.showMessageDialog(
-        frame, words(reason), Words.of("dialog.failed.title"), JOptionPane.ERROR_MESSAGE);
+        frame,
+        words(Reason.of(reason)),
+        Words.of("dialog.failed.title"),
+        JOptionPane.ERROR_MESSAGE);
   }
 
   /** A message, broken into lines. */

@@ -9,6 +9,7 @@ import javax.swing.JPanel;
 import javax.swing.JProgressBar;
 import plyworth.workbench.desktop.part.Command;
 import plyworth.workbench.desktop.part.Marked;
+import plyworth.workbench.desktop.word.Reason;
 import plyworth.workbench.desktop.word.Words;
 
 /** Begins and stops a {@link LongWork}, and shows how far it is. */
@@ -63,7 +64,8 @@ public final class WorkBar {
     stop.setVisible(work.running());
     progress.setVisible(work.running());
     progress.setValue((int) (FULL * Math.max(0, work.share())));
-    message.setText(work.message().isEmpty() ? " " : work.message());
-    message.setToolTipText(work.message().isEmpty() ? null : work.message());
+    String said = Reason.of(work.message());
+    message.setText(said.isEmpty() ? " " : said);
+    message.setToolTipText(said.isEmpty() ? null : said);
   }
 }
