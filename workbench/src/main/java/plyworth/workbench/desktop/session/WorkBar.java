@@ -7,6 +7,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JProgressBar;
+import plyworth.workbench.desktop.part.ButtonCommands;
 import plyworth.workbench.desktop.part.Command;
 import plyworth.workbench.desktop.part.Marked;
 import plyworth.workbench.desktop.word.Reason;
@@ -44,6 +45,7 @@ public final class WorkBar {
     tools.add(stop);
     tools.add(progress);
     tools.add(message);
+    ButtonCommands.place(panel, Marked.of(begin).bare());
     panel.add(tools, BorderLayout.CENTER);
   }
 
