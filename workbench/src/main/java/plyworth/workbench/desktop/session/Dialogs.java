@@ -47,6 +47,17 @@ public final class Dialogs {
     session.open(path, this::refused, this::offer);
   }
 
+  /** Offers a study that was never saved before the program ended; what is not decided stays. */
+  public void offer(Path neverSaved) {
+    int answer =
+        asked(JOptionPane.YES_NO_CANCEL_OPTION, "dialog.never-saved", neverSaved.getFileName());
+    if (answer == JOptionPane.YES_OPTION) {
+      open(neverSaved);
+    } else if (answer == JOptionPane.NO_OPTION) {
+      session.forgetUnsaved(neverSaved);
+    }
+  }
+
   private void offer(Study kept) {
     int answer = asked(JOptionPane.YES_NO_OPTION, "dialog.recover", session.file().getFileName());
     if (answer == JOptionPane.YES_OPTION) {
