@@ -50,6 +50,8 @@ public record Ask(
     CHECKS,
     /** A structure in layer notation. */
     NOTATION,
+    /** Two figures for each month. */
+    MONTHS,
     /** Lines of figures, as of a table. */
     LINES
   }

@@ -100,7 +100,7 @@ final class BriefAnswers {
     return (int) figure(field);
   }
 
-  private static String example(Ask ask) {
+  static String example(Ask ask) {
     double figure = Math.max(ask.low(), Math.min(ask.high(), 10));
     return ask.measure().write(ask.lowAllowed() || figure > ask.low() ? figure : ask.high());
   }
