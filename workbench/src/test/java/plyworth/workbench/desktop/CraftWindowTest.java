@@ -60,9 +60,7 @@ class CraftWindowTest {
   @Test
   void aCommandIsFoundByItsWordsAndStartedByEnter() {
     try (OpenWindow window = open()) {
-      window.shortcut(KeyEvent.VK_P, KeyEvent.VK_SHIFT);
-      JTextField words = Screen.get("command-words", JTextField.class);
-      Screen.await("the words have the keyboard", words::isFocusOwner);
+      JTextField words = findCommand(window);
       window.picture("window-commands");
       type(words, "view dar");
       JList<?> list = Screen.get("commands", JList.class);
@@ -73,6 +71,13 @@ class CraftWindowTest {
           "the ground is dark",
           () -> window.frame.getContentPane().getBackground().getRed() < light / 2);
     }
+  }
+
+  private static JTextField findCommand(OpenWindow window) {
+    window.shortcut(KeyEvent.VK_P, KeyEvent.VK_SHIFT);
+    JTextField words = Screen.get("command-words", JTextField.class);
+    Screen.await("the words have the keyboard", words::isFocusOwner);
+    return words;
   }
 
   private static void type(JTextField field, String text) {
@@ -86,9 +91,7 @@ class CraftWindowTest {
   @Test
   void aCommandThatCannotBeStartedIsListedAndDoesNothing() {
     try (OpenWindow window = open()) {
-      window.shortcut(KeyEvent.VK_P, KeyEvent.VK_SHIFT);
-      JTextField words = Screen.get("command-words", JTextField.class);
-      Screen.await("the words have the keyboard", words::isFocusOwner);
+      JTextField words = findCommand(window);
       type(words, "redo");
       window.hand.key(KeyEvent.VK_ENTER);
       assertThat(Screen.find("command-words", JTextField.class)).isPresent();
@@ -119,9 +122,7 @@ class CraftWindowTest {
   @Test
   void everyButtonOfTheViewsIsInTheListAndIsPressedWhereItStands() {
     try (OpenWindow window = open()) {
-      window.shortcut(KeyEvent.VK_P, KeyEvent.VK_SHIFT);
-      JTextField words = Screen.get("command-words", JTextField.class);
-      Screen.await("the words have the keyboard", words::isFocusOwner);
+      JTextField words = findCommand(window);
       List<String> all = listed();
       assertThat(all)
           .doesNotHaveDuplicates()
