@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** Reads comma-separated tables with one header line, strictly. */
 public final class Csv {
@@ -28,13 +29,28 @@ public final class Csv {
    * @throws DataException with the line, when the header or the number of cells is wrong
    */
   public static List<Row> read(String text, String source, List<String> header) {
+    return read(text, source, header, List.of());
+  }
+
+  /**
+   * Reads a table that may have more columns, all of them or none; they are empty where it has
+   * none.
+   *
+   * @param text the whole text
+   * @param source name of the file, for messages
+   * @param header the columns it must have, in this order
+   * @param more the columns that may follow, in this order
+   * @throws DataException with the line, when the header or the number of cells is wrong
+   */
+  public static List<Row> read(String text, String source, List<String> header, List<String> more) {
     List<Row> rows = new ArrayList<>();
     try (CsvParser parser = FACTORY.createParser(withoutMark(text))) {
       parser.nextToken();
-      checkHeader(lineFollows(parser) ? cells(parser) : List.of(), source, header);
+      List<String> found = lineFollows(parser) ? cells(parser) : List.of();
+      checkHeader(found, source, header, more);
       while (lineFollows(parser)) {
         int line = parser.currentLocation().getLineNr();
-        rows.add(row(new Place(source, line, 0, ""), header, cells(parser)));
+        rows.add(row(new Place(source, line, 0, ""), found, cells(parser), more));
       }
     } catch (JsonProcessingException e) {
       int line = e.getLocation() == null ? 0 : e.getLocation().getLineNr();
@@ -65,17 +81,22 @@ public final class Csv {
     return cells;
   }
 
-  private static void checkHeader(List<String> found, String source, List<String> header) {
-    if (!found.equals(header)) {
+  private static void checkHeader(
+      List<String> found, String source, List<String> header, List<String> more) {
+    List<String> whole = Stream.concat(header.stream(), more.stream()).toList();
+    if (!found.equals(header) && !found.equals(whole)) {
+      String longer = more.isEmpty() ? "" : ", or these and " + String.join(",", more);
       throw new DataException(
           new Place(source, 1, 0, ""),
           "the columns are " + String.join(",", found),
-          "They must be " + String.join(",", header) + ".");
+          "They must be " + String.join(",", header) + longer + ".");
     }
   }
 
-  private static Row row(Place place, List<String> header, List<String> cells) {
-    if (cells.size() != header.size()) {
+  /** A line may end where the columns begin that a table can do without. */
+  private static Row row(Place place, List<String> header, List<String> cells, List<String> more) {
+    int least = header.containsAll(more) ? header.size() - more.size() : header.size();
+    if (cells.size() != header.size() && cells.size() != least) {
       throw new DataException(
           place,
           "the line has " + cells.size() + " cells",
@@ -85,6 +106,7 @@ public final class Csv {
     for (int i = 0; i < cells.size(); i++) {
       byColumn.put(header.get(i), cells.get(i).strip());
     }
+    more.forEach(column -> byColumn.putIfAbsent(column, ""));
     return new Row(place, byColumn);
   }
 

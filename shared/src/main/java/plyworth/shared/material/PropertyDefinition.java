@@ -5,7 +5,8 @@ package plyworth.shared.material;
  *
  * @param id identifier, for example {@code o2-permeability}
  * @param unit unit of its figures, in plain spelling
- * @param meaning what it is and under which conditions, in one sentence
+ * @param meaning what it is and under which conditions, in one sentence: the key of a text of the
+ *     plugin, so that every language has it, or the sentence itself
  * @param along what a table of it runs along
  * @param lowest smallest physically possible figure
  * @param highest largest physically possible figure

@@ -38,6 +38,24 @@ class CsvTest {
   }
 
   @Test
+  void columnsThatMayFollowAreEmptyWhereTheyAreNot() {
+    List<String> header = List.of("id", "figure");
+    List<String> more = List.of("name", "note");
+    for (String text : List.of("id,figure\na,1\n", "id,figure,name,note\na,1\n")) {
+      Csv.Row row = Csv.read(text, "t.csv", header, more).get(0);
+      assertThat(row.text("figure")).isEqualTo("1");
+      assertThat(row.text("note")).isEmpty();
+    }
+    assertThat(
+            Csv.read("id,figure,name,note\na,1,b,c\n", "t.csv", header, more).get(0).text("note"))
+        .isEqualTo("c");
+    assertThatThrownBy(() -> Csv.read("id,figure,name\na,1,b\n", "t.csv", header, more))
+        .hasMessageContaining("They must be id,figure, or these and name,note.");
+    assertThatThrownBy(() -> Csv.read("id,figure,name,note\na,1,b\n", "t.csv", header, more))
+        .hasMessageContaining("the line has 3 cells");
+  }
+
+  @Test
   void whatIsNoFiniteNumberIsRefused() {
     for (String wrong : List.of("one", "NaN", "Infinity", "\"1,5\"", "")) {
       Csv.Row row = read("id,figure\na," + wrong + "\n").get(0);

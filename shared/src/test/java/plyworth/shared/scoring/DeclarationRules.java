@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import plyworth.shared.material.Material;
 import plyworth.shared.material.MaterialLibrary;
 import plyworth.shared.material.Property;
@@ -47,8 +49,12 @@ final class DeclarationRules {
   }
 
   static void propertiesAgreeWithTheLibrary(ScoringPlugin plugin) {
+    Set<String> keys = plugin.texts(Locale.ENGLISH).keySet();
     for (PropertyDefinition definition : plugin.properties()) {
       assertThat(definition.meaning()).as("the meaning of " + definition.id()).isNotBlank();
+      assertThat(definition.meaning().contains(" ") || keys.contains(definition.meaning()))
+          .as("the meaning of " + definition.id() + " is a sentence, or the key of one")
+          .isTrue();
       for (Material material : MaterialLibrary.standard().all()) {
         material.property(definition.id()).ifPresent(p -> agrees(definition, material, p));
       }

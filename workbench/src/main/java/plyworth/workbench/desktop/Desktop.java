@@ -33,6 +33,7 @@ public final class Desktop {
     frame.dress(remembered.appearance());
     frame.setVisible(true);
     frame.open(study);
+    SwingUtilities.invokeLater(() -> frame.offerNeverSaved(study));
     return frame;
   }
 }

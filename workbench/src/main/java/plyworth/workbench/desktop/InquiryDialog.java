@@ -25,6 +25,7 @@ import plyworth.workbench.desktop.part.Keys;
 import plyworth.workbench.desktop.part.Marked;
 import plyworth.workbench.desktop.part.Page;
 import plyworth.workbench.desktop.session.Session;
+import plyworth.workbench.desktop.word.Reason;
 import plyworth.workbench.desktop.word.Words;
 
 /** Asks for a structure and says why it is not offered or not ranked, beside the window. */
@@ -110,7 +111,7 @@ final class InquiryDialog {
           new StructureText(ranked.study().materialsAtHand(), ranked.study().processesAtHand())
               .read(notation.getText());
     } catch (IllegalArgumentException e) {
-      refuse(e.getMessage());
+      refuse(Reason.of(e.getMessage()));
       return;
     }
     Structure structure = asked;
@@ -119,13 +120,13 @@ final class InquiryDialog {
     work.run(
         stale -> InquiryPage.of(ranked, Inquiry.of(ranked, structure, NEAREST)),
         answer::show,
-        reason -> answer.show(page(reason)));
+        reason -> answer.show(page(Reason.of(reason))));
   }
 
   private void refuse(String reason) {
     work.cancel();
     show.setEnabled(false);
-    answer.show(page(reason));
+    answer.show(page(Reason.of(reason)));
   }
 
   private void showBeside() {

@@ -13,6 +13,7 @@ import plyworth.workbench.chart.Html;
 import plyworth.workbench.desktop.word.CriterionWords;
 import plyworth.workbench.desktop.word.Language;
 import plyworth.workbench.desktop.word.LimitWords;
+import plyworth.workbench.desktop.word.Reason;
 import plyworth.workbench.desktop.word.Words;
 import plyworth.workbench.engine.graph.LayerEdit;
 import plyworth.workbench.host.BoundCriterion;
@@ -54,7 +55,7 @@ final class InquiryPage {
       return;
     }
     head(Words.of("inquiry.not-on-offer"));
-    sheet.objections().forEach(objection -> line(objection.reason()));
+    sheet.objections().forEach(objection -> line(Reason.of(objection.reason())));
     head(Words.of("inquiry.admission"));
     inquiry
         .admission()

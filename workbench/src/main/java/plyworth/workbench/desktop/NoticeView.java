@@ -20,6 +20,7 @@ import plyworth.workbench.desktop.part.StackPanel;
 import plyworth.workbench.desktop.plugin.PluginEntry;
 import plyworth.workbench.desktop.session.Session;
 import plyworth.workbench.desktop.session.View;
+import plyworth.workbench.desktop.word.Reason;
 import plyworth.workbench.desktop.word.Words;
 import plyworth.workbench.host.PluginFault;
 
@@ -65,7 +66,7 @@ final class NoticeView implements View {
   private static List<String> notices(Session session) {
     List<String> notices = new ArrayList<>();
     if (!session.failure().isEmpty()) {
-      notices.add(session.failure());
+      notices.add(Reason.of(session.failure()));
     }
     session.ranked().ifPresent(ranked -> addState(notices, ranked));
     leftOut(session).ifPresent(names -> notices.add(Words.of("notice.left-out", names)));
@@ -77,7 +78,7 @@ final class NoticeView implements View {
         .forEach(notices::add);
     dangling.stream()
         .filter(d -> d.plugin().isEmpty())
-        .map(d -> Words.of("notice.dangling", d.toString()))
+        .map(d -> Words.of("notice.dangling", Reason.of(d.toString())))
         .forEach(notices::add);
     return notices;
   }
@@ -104,7 +105,7 @@ final class NoticeView implements View {
       notices.add(Words.of("notice.none-ranked"));
     }
     for (PluginFault fault : ranked.scored().faults()) {
-      notices.add(Words.of("notice.fault", fault.name(), fault.reason()));
+      notices.add(Words.of("notice.fault", fault.name(), Reason.of(fault.reason())));
     }
   }
 }

@@ -243,6 +243,16 @@ final class WorkbenchFrame extends JFrame implements FileTaker {
     dialogs.open(path);
   }
 
+  /**
+   * Offers what was begun and never saved before the program ended, but for the study on screen.
+   */
+  void offerNeverSaved(Path opened) {
+    remembered
+        .neverSaved()
+        .filter(never -> !never.equals(opened.toAbsolutePath().normalize()))
+        .ifPresent(dialogs::offer);
+  }
+
   @Override
   public void openAfterAsking(Path path) {
     dialogs.leaving(() -> open(path));

@@ -4,6 +4,7 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -16,7 +17,9 @@ import plyworth.shared.structure.Structure;
 import plyworth.workbench.desktop.brief.BriefView;
 import plyworth.workbench.desktop.candidate.CandidateView;
 import plyworth.workbench.desktop.part.Appearance;
+import plyworth.workbench.desktop.part.ButtonCommands;
 import plyworth.workbench.desktop.part.Command;
+import plyworth.workbench.desktop.part.Marked;
 import plyworth.workbench.desktop.part.ViewStrip;
 import plyworth.workbench.desktop.position.PositionsView;
 import plyworth.workbench.desktop.ranking.ChartView;
@@ -47,6 +50,7 @@ final class Workspace {
   private final CandidateView candidate = new CandidateView();
   private final DecisionViews decision = new DecisionViews(this::showCommands);
   private final EvidenceViews evidence = new EvidenceViews();
+  private final MovementView movement = new MovementView();
   private final ViewStrip middle = new ViewStrip();
   private final DataViews data = new DataViews(middle);
   private final JSplitPane right;
@@ -63,7 +67,6 @@ final class Workspace {
     commands = new Commands(frame, session, places());
     NoticeView notice = new NoticeView(commands.again);
     FootView foot = new FootView(commands.stop);
-    MovementView movement = new MovementView();
     views =
         Stream.of(
                 List.<View>of(
@@ -113,9 +116,27 @@ final class Workspace {
     return commands.menuBar();
   }
 
-  /** Every command by the name of its menu. */
+  /** Every command by the name of its menu, then those of the parts of the window. */
   Map<String, List<Command>> commands() {
-    return commands.byMenu();
+    Map<String, List<Command>> all = new LinkedHashMap<>(commands.byMenu());
+    Stream.of(
+            middle.commands(),
+            beside(Marked.of("place.weights").bare(), weighting),
+            beside(Words.of("find.candidate"), candidate),
+            beside(Words.of("movement.name"), movement))
+        .flatMap(more -> more.entrySet().stream())
+        .forEach(
+            more ->
+                all.merge(
+                    more.getKey(),
+                    more.getValue(),
+                    (a, b) -> Stream.concat(a.stream(), b.stream()).toList()));
+    return all;
+  }
+
+  /** What stands beside the views is always in sight. */
+  private static Map<String, List<Command>> beside(String title, View part) {
+    return ButtonCommands.of(title, part.component(), () -> {});
   }
 
   /** The parts of the window that can be gone to by number. */

@@ -115,6 +115,94 @@ class MaterialImportTest {
     assertThat(reasons(read).get(0)).contains("twice at the same place");
   }
 
+  private static final String LONGER = HEADER.strip() + ",name,family,kinds,basis,aliases,note\n";
+  private static final String DENSITY =
+      "cast-film,density,,890,900,910,kg/m3,measured,ISO 1183,Cast film,polypropylene,"
+          + "web film transparent,film,,from a supplier";
+  private static final String PRICE = "cast-film,price,,1.6,1.8,2,EUR/kg,measured,offer,,,,,,";
+
+  private static MaterialImport described(String... lines) {
+    String text = LONGER + String.join("\n", lines) + "\n";
+    return MaterialImport.read(text, "film.csv", STUDY, SmallStudy.CATALOG);
+  }
+
+  @Test
+  void aMaterialThatIsDescribedComesWithItsFigures() {
+    MaterialImport read = described(PRICE, DENSITY);
+    assertThat(read.refused()).isEmpty();
+    Material brought = read.study().materialsBefore().require("cast-film");
+    assertThat(read.added()).containsExactly(brought);
+    assertThat(brought.name()).isEqualTo("Cast film");
+    assertThat(brought.kinds()).containsExactly("film", "transparent", "web");
+    assertThat(brought.density()).isEqualTo(900);
+    assertThat(brought.figure("price", Double.NaN).typical()).isEqualTo(1.8);
+    assertThat(read.changes()).hasSize(2).allMatch(change -> change.before().isEmpty());
+  }
+
+  @Test
+  void aMaterialOfAnotherStudyIsExportedAndBroughtUnchanged() {
+    Study other = described(PRICE, DENSITY).study();
+    String text = MaterialsCsv.text(StudyMaterials.here(other));
+    MaterialImport read = MaterialImport.read(text, "all.csv", STUDY, SmallStudy.CATALOG);
+    assertThat(read.refused()).isEmpty();
+    assertThat(read.study().materialsBefore().all())
+        .containsExactlyInAnyOrderElementsOf(other.materialsBefore().all());
+    assertThat(MaterialsCsv.text(StudyMaterials.here(read.study()))).isEqualTo(text);
+  }
+
+  @Test
+  void aMaterialDoesNotComeWithoutItsDensity() {
+    MaterialImport none = described(PRICE.replace(",,,,,,", ",Film,wax,web,film,,"));
+    assertThat(none.study()).isEqualTo(STUDY);
+    assertThat(reasons(none).get(0)).startsWith("2: ").contains("needs its density");
+    MaterialImport heavy = described(PRICE, DENSITY.replace("910", "1e9"));
+    assertThat(heavy.study()).isEqualTo(STUDY);
+    assertThat(reasons(heavy))
+        .satisfiesExactly(
+            r -> assertThat(r).startsWith("2: ").contains("needs its density"),
+            r -> assertThat(r).startsWith("3: ").contains("must lie between"));
+  }
+
+  @Test
+  void aFigureThatIsRefusedDoesNotKeepANewMaterialAway() {
+    MaterialImport read = described(DENSITY, PRICE.replace("1.8", "dear"));
+    assertThat(reasons(read)).hasSize(1);
+    assertThat(reasons(read).get(0)).startsWith("3: ").contains("is not a number");
+    assertThat(read.added()).hasSize(1);
+  }
+
+  @Test
+  void aDescriptionThatLacksOrMistakesSomethingIsRefused() {
+    assertThat(reasons(described(DENSITY.replace(",Cast film,", ",,"))).get(0))
+        .startsWith("2: a new material needs name");
+    assertThat(reasons(described(DENSITY.replace("web film", "webb film"))).get(0))
+        .contains("\"webb\" is not a kind. Did you mean \"web\"?");
+    assertThat(reasons(described(DENSITY.replace(",film,,", ",foam,,"))).get(0))
+        .contains("\"foam\" is not a basis");
+    assertThat(reasons(described(DENSITY.replace("cast-film,", "Cast Film,"))).get(0))
+        .contains("is not a material id");
+    assertThat(reasons(described(DENSITY, DENSITY.replace("Cast film", "Blown film"))))
+        .anyMatch(r -> r.contains("a line before describes this material otherwise"));
+  }
+
+  @Test
+  void aMaterialThatIsThereKeepsItsNameAndTakesTheFigures() {
+    MaterialImport read =
+        described("ldpe,price,,1,1.2,1.5,EUR/kg,measured,offer,Another name,,,,,");
+    assertThat(reasons(read)).hasSize(1);
+    assertThat(reasons(read).get(0)).contains("has this material already, with another name");
+    assertThat(read.changes()).hasSize(1);
+    assertThat(read.study().materialsBefore().require("ldpe").name())
+        .isEqualTo(STUDY.materialsBefore().require("ldpe").name());
+  }
+
+  @Test
+  void aMaterialThatNobodyDescribesIsRefusedWithWhatItNeeds() {
+    assertThat(reasons(read("cast-film,price,,1,1.2,1.5,EUR/kg,measured,offer")).get(0))
+        .contains("is not in the library")
+        .contains("A new material says what it is: name, family, kinds, basis, aliases, note.");
+  }
+
   @Test
   void aFileWithOtherColumnsIsRefusedWithTheColumnsItNeeds() {
     assertThatThrownBy(

@@ -271,6 +271,48 @@ class BriefWindowTest {
     }
   }
 
+  /** A user whose program ended before a new study was saved. */
+  private Remembered interrupted(Path never) {
+    Remembered remembered = OpenWindow.newcomer(file);
+    remembered.opened(never);
+    remembered.unsaved().keep(never, PaperLaminate.study(), () -> false);
+    return remembered;
+  }
+
+  @Test
+  void aStudyThatWasNeverSavedIsOfferedAtTheNextStart() {
+    Path never = folder.resolve("lost.study.json");
+    try (OpenWindow window = OpenWindow.opened(file, SmallStudy.CATALOG, interrupted(never))) {
+      assertThat(window.refusal()).contains("lost.study.json was never saved");
+      window.picture("never-saved");
+      window.hand.key(KeyEvent.VK_ENTER);
+      Screen.await("it is open", () -> window.title().contains("lost.study.json"));
+      assertThat(window.title()).startsWith("•");
+      window.awaitRest();
+    }
+  }
+
+  @Test
+  void aStudyThatWasNeverSavedIsKeptUntilItIsGivenUp() {
+    Path never = folder.resolve("lost.study.json");
+    Remembered remembered = interrupted(never);
+    try (OpenWindow window = OpenWindow.opened(file, SmallStudy.CATALOG, remembered)) {
+      window.refusal();
+      window.hand.key(KeyEvent.VK_ESCAPE);
+      Screen.await(
+          "the question is gone", () -> Screen.find("dialog-text", JTextComponent.class).isEmpty());
+      window.awaitRest();
+      assertThat(remembered.neverSaved()).contains(never);
+    }
+    try (OpenWindow window = OpenWindow.opened(file, SmallStudy.CATALOG, remembered)) {
+      window.refusal();
+      window.hand.key(KeyEvent.VK_N, KeyEvent.VK_ALT);
+      Screen.await("it is given up", () -> remembered.neverSaved().isEmpty());
+      window.awaitRest();
+      assertThat(window.title()).contains("mint");
+    }
+  }
+
   @Test
   void aStudyIsMadeByMouse() {
     try (OpenWindow window = OpenWindow.ranked(file, SmallStudy.CATALOG)) {

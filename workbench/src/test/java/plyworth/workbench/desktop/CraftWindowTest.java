@@ -14,8 +14,11 @@ import java.lang.ref.WeakReference;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import javax.swing.AbstractButton;
 import javax.swing.JComponent;
+import javax.swing.JFileChooser;
 import javax.swing.JList;
 import javax.swing.JMenu;
 import javax.swing.JMenuItem;
@@ -58,9 +61,7 @@ class CraftWindowTest {
   @Test
   void aCommandIsFoundByItsWordsAndStartedByEnter() {
     try (OpenWindow window = open()) {
-      window.shortcut(KeyEvent.VK_P, KeyEvent.VK_SHIFT);
-      JTextField words = Screen.get("command-words", JTextField.class);
-      Screen.await("the words have the keyboard", words::isFocusOwner);
+      JTextField words = findCommand(window);
       window.picture("window-commands");
       type(words, "view dar");
       JList<?> list = Screen.get("commands", JList.class);
@@ -122,6 +123,13 @@ class CraftWindowTest {
     }
   }
 
+  private static JTextField findCommand(OpenWindow window) {
+    window.shortcut(KeyEvent.VK_P, KeyEvent.VK_SHIFT);
+    JTextField words = Screen.get("command-words", JTextField.class);
+    Screen.await("the words have the keyboard", words::isFocusOwner);
+    return words;
+  }
+
   private static void type(JTextField field, String text) {
     Screen.on(
         () -> {
@@ -133,15 +141,55 @@ class CraftWindowTest {
   @Test
   void aCommandThatCannotBeStartedIsListedAndDoesNothing() {
     try (OpenWindow window = open()) {
-      window.shortcut(KeyEvent.VK_P, KeyEvent.VK_SHIFT);
-      JTextField words = Screen.get("command-words", JTextField.class);
-      Screen.await("the words have the keyboard", words::isFocusOwner);
+      JTextField words = findCommand(window);
       type(words, "redo");
       window.hand.key(KeyEvent.VK_ENTER);
       assertThat(Screen.find("command-words", JTextField.class)).isPresent();
       window.hand.key(KeyEvent.VK_ESCAPE);
       Screen.await(
           "the list is closed", () -> Screen.find("command-words", JTextField.class).isEmpty());
+    }
+  }
+
+  private static List<String> listed() {
+    JList<?> list = Screen.get("commands", JList.class);
+    return Screen.on(() -> rows(list));
+  }
+
+  private static <E> List<String> rows(JList<E> list) {
+    return IntStream.range(0, list.getModel().getSize())
+        .mapToObj(
+            i ->
+                list.getCellRenderer()
+                    .getListCellRendererComponent(
+                        list, list.getModel().getElementAt(i), i, false, false)
+                    .getAccessibleContext()
+                    .getAccessibleName()
+                    .strip())
+        .toList();
+  }
+
+  @Test
+  void everyButtonOfTheViewsIsInTheListAndIsPressedWhereItStands() {
+    try (OpenWindow window = open()) {
+      JTextField words = findCommand(window);
+      List<String> all = listed();
+      assertThat(all)
+          .doesNotHaveDuplicates()
+          .contains(
+              "Why is a structure not there…  (Ranking) Ctrl+I",
+              "Import…  (Materials)",
+              "Read answers…  (Questions)",
+              "Stop  (Robustness, Draw weights and inputs)",
+              "Copy picture  (Ranking)");
+      window.picture("window-commands-views");
+      type(words, "export materials");
+      Screen.await("one is left", () -> listed().size() == 1);
+      window.hand.key(KeyEvent.VK_ENTER);
+      Screen.await(
+          "a file is asked for", () -> Screen.find("files", JFileChooser.class).isPresent());
+      assertThat(Screen.get("button:materials.export", AbstractButton.class).isShowing()).isTrue();
+      window.hand.key(KeyEvent.VK_ESCAPE);
     }
   }
 

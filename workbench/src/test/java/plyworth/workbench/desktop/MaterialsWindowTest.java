@@ -372,14 +372,19 @@ class MaterialsWindowTest {
           prices(csv)
                   .replaceAll(
                       "(?m)^ldpe,price,.*$", "ldpe,price,,50,60,70,EUR/kg,measured,an offer")
-              + "lpde,price,,1,1,1,EUR/kg,measured,an offer\n";
+              + "lpde,price,,1,1,1,EUR/kg,measured,an offer\n"
+              + "cast-film,density,,890,900,910,kg/m3,measured,ISO 1183,"
+              + "Cast film,polypropylene,film transparent web,film,,\n";
       Files.writeString(csv, edited);
       press("button:materials.import");
       window.choose(csv);
       Screen.get("preview-changes", JTable.class);
-      assertThat(message("preview-said")).contains("changes or adds one property");
-      assertThat(cell("preview-changes", 0, 1)).isEqualTo("price");
-      assertThat(cell("preview-changes", 0, 4)).contains("60 (50 to 70) EUR/kg");
+      assertThat(message("preview-said"))
+          .contains("one new material, changes or adds 2 properties");
+      assertThat(cell("preview-changes", 0, 0)).isEqualTo("Cast film");
+      assertThat(cell("preview-changes", 0, 4)).contains("polypropylene; film, transparent, web");
+      assertThat(cell("preview-changes", 2, 1)).isEqualTo("price");
+      assertThat(cell("preview-changes", 2, 4)).contains("60 (50 to 70) EUR/kg");
       assertThat(cell("preview-refused", 0, 2)).contains("Did you mean \"ldpe\"?");
       window.picture("materials-preview");
       Screen.press("button:preview.take");

@@ -34,21 +34,9 @@ public final class CostPlugin implements ScoringPlugin {
   @Override
   public List<PropertyDefinition> properties() {
     return List.of(
+        new PropertyDefinition(Tariff.PRICE, "EUR/kg", "property.price", Along.GAUGE, 0, 1000),
         new PropertyDefinition(
-            Tariff.PRICE,
-            "EUR/kg",
-            "Price delivered to the converter, without tax; films, foils, papers and resins as sold,"
-                + " adhesives and coatings per kg dry, inks per kg as supplied",
-            Along.GAUGE,
-            0,
-            1000),
-        new PropertyDefinition(
-            Tariff.SUPPLIED_SOLIDS,
-            "1",
-            "Share of solids in the material as it is sold, when its price is per kg as supplied",
-            Along.NOTHING,
-            0.01,
-            1));
+            Tariff.SUPPLIED_SOLIDS, "1", "property.supplied-solids", Along.NOTHING, 0.01, 1));
   }
 
   @Override

@@ -22,28 +22,13 @@ final class Inputs {
 
   static final List<PropertyDefinition> PROPERTIES =
       List.of(
-          property(Material.DENSITY, "kg/m3", "Density.", 1, 25_000),
-          property(MODULUS, "MPa", "Modulus of elasticity in machine direction.", 0, 500_000),
-          property(CONDUCTIVITY, "W/(m.K)", "Thermal conductivity across the layer.", 0.001, 500),
-          property(HEAT_CAPACITY, "J/(kg.K)", "Specific heat, fusion left out.", 100, 10_000),
-          property(
-              SEAL_INITIATION,
-              "degC",
-              "Interface temperature at which the seal reaches about 2 N/15 mm.",
-              -50,
-              400),
-          property(
-              UPPER_SEAL_LIMIT,
-              "degC",
-              "Interface temperature above which the sealant thins, strings or degrades.",
-              -50,
-              500),
-          property(
-              JAW_FACE_LIMIT,
-              "degC",
-              "Hottest jaw face the material bears on the outside.",
-              -50,
-              800));
+          property(Material.DENSITY, "kg/m3", 1, 25_000),
+          property(MODULUS, "MPa", 0, 500_000),
+          property(CONDUCTIVITY, "W/(m.K)", 0.001, 500),
+          property(HEAT_CAPACITY, "J/(kg.K)", 100, 10_000),
+          property(SEAL_INITIATION, "degC", -50, 400),
+          property(UPPER_SEAL_LIMIT, "degC", -50, 500),
+          property(JAW_FACE_LIMIT, "degC", -50, 800));
 
   static final List<Parameter> PARAMETERS =
       List.of(
@@ -56,8 +41,8 @@ final class Inputs {
   private Inputs() {}
 
   private static PropertyDefinition property(
-      String id, String unit, String meaning, double lowest, double highest) {
-    return new PropertyDefinition(id, unit, meaning, Along.NOTHING, lowest, highest);
+      String id, String unit, double lowest, double highest) {
+    return new PropertyDefinition(id, unit, "property." + id, Along.NOTHING, lowest, highest);
   }
 
   private static Parameter parameter(

@@ -30,19 +30,9 @@ public final class PrintMethodPlugin implements ScoringPlugin {
   private static final List<PropertyDefinition> PROPERTIES =
       List.of(
           new PropertyDefinition(
-              "surface-energy",
-              "mN/m",
-              "Surface energy of the face as supplied, by wetting fluids (ISO 8296, ASTM D2578)",
-              Along.NOTHING,
-              10,
-              100),
+              "surface-energy", "mN/m", "property.surface-energy", Along.NOTHING, 10, 100),
           new PropertyDefinition(
-              "heat-capacity",
-              "J/(kg.K)",
-              "Specific heat capacity between 20 and 60 °C",
-              Along.NOTHING,
-              100,
-              5000));
+              "heat-capacity", "J/(kg.K)", "property.heat-capacity", Along.NOTHING, 100, 5000));
 
   @Override
   public PluginCard card() {

@@ -42,7 +42,7 @@ public final class RecyclabilityPlugin implements ScoringPlugin {
                 new PropertyDefinition(
                     family.property(),
                     "1",
-                    "mass share of the family " + family.id() + " in the material; all add up to 1",
+                    "property." + family.property(),
                     PropertyDefinition.Along.NOTHING,
                     0,
                     1))

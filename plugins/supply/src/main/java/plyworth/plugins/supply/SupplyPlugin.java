@@ -32,13 +32,7 @@ public final class SupplyPlugin implements ScoringPlugin {
   @Override
   public List<PropertyDefinition> properties() {
     return List.of(
-        new PropertyDefinition(
-            Sourcing.PRICE,
-            "EUR/kg",
-            "Price delivered to the converter, without tax; what a surplus web ties up",
-            Along.GAUGE,
-            0,
-            1000));
+        new PropertyDefinition(Sourcing.PRICE, "EUR/kg", "property.price", Along.GAUGE, 0, 1000));
   }
 
   @Override

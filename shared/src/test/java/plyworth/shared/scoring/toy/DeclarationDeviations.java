@@ -23,6 +23,7 @@ final class DeclarationDeviations {
         new Deviation("idsAreWellFormedAndUnique", new ParameterTwice()),
         new Deviation("valueFunctionsFollowTheDirectionOfTheirCriterion", new MoreIsWorse()),
         new Deviation("declaredPropertiesAgreeWithTheLibrary", new OtherCurrency()),
+        new Deviation("declaredPropertiesAgreeWithTheLibrary", new KeyWithoutSentence()),
         new Deviation("settingsAndWeightsSurviveTheStudyFile", new BoundlessParameter()),
         new Deviation("cautionsSaySomething", new SilentCaution()),
         new Deviation("everyTextMakesASentence", new MissingKey()),
@@ -70,6 +71,15 @@ final class DeclarationDeviations {
       return List.of(
           new PropertyDefinition(
               PRICE, "EUR/t", "price of the material", PropertyDefinition.Along.GAUGE, 0, 1e4));
+    }
+  }
+
+  private static final class KeyWithoutSentence extends ToyPlugin {
+    @Override
+    public List<PropertyDefinition> properties() {
+      return List.of(
+          new PropertyDefinition(
+              PRICE, "EUR/kg", "property.prize", PropertyDefinition.Along.GAUGE, 0, 1000));
     }
   }
 

@@ -45,6 +45,12 @@ final class MaterialsText {
         read.same(),
         refused,
         refused == 1 ? "line is" : "lines are");
+    for (Material material : read.added()) {
+      out.printf("  %s is new: %s%n", material.id(), material.name());
+      out.printf(
+          "    family %s; kinds %s; figures of the %s%n",
+          material.family(), String.join(", ", material.kinds()), material.basis());
+    }
     for (MaterialImport.Change change : read.changes()) {
       out.printf("  %s/%s%n", change.material(), change.after().id());
       out.println("    now   " + change.before().map(MaterialsText::figures).orElse("unknown"));

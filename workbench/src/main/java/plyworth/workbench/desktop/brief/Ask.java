@@ -1,6 +1,5 @@
 package plyworth.workbench.desktop.brief;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 
@@ -50,18 +49,20 @@ public record Ask(
     CHECKS,
     /** A structure in layer notation. */
     NOTATION,
+    /** Two figures for each month. */
+    MONTHS,
     /** Lines of figures, as of a table. */
     LINES
   }
 
-  private static Ask plain(BriefSection section, How how) {
+  private static Ask plain(BriefSection section, How how, String words, List<String> choices) {
     return new Ask(
-        section, how, null, 0, true, 0, false, false, "", List.of(), false, null, Set.of());
+        section, how, null, 0, true, 0, false, false, words, choices, false, null, Set.of());
   }
 
   /** Words that are needed, or lines of figures. */
   static Ask words(BriefSection section, How how) {
-    return plain(section, how);
+    return plain(section, how, "", List.of());
   }
 
   /** A figure within bounds that are allowed themselves. */
@@ -109,48 +110,25 @@ public record Ask(
 
   /** One, or any, of some words. */
   static Ask choice(BriefSection section, How how, String words, List<String> choices) {
-    return new Ask(
-        section, how, null, 0, true, 0, false, false, words, choices, false, null, Set.of());
+    return plain(section, how, words, choices);
   }
 
   /** The same, which may stay empty. */
   Ask orNothing() {
-    return new Ask(
-        section,
-        how,
-        measure,
-        low,
-        lowAllowed,
-        high,
-        whole,
-        true,
-        words,
-        choices,
-        hinted,
-        governor,
-        when);
+    return but(true, hinted, governor, when);
   }
 
   /** The same with a hint of its own. */
   Ask explained() {
-    return new Ask(
-        section,
-        how,
-        measure,
-        low,
-        lowAllowed,
-        high,
-        whole,
-        optional,
-        words,
-        choices,
-        true,
-        governor,
-        when);
+    return but(optional, true, governor, when);
   }
 
   /** The same, asked only with certain answers to another question. */
   Ask with(BriefField other, String... answers) {
+    return but(optional, hinted, other, Set.of(answers));
+  }
+
+  private Ask but(boolean empty, boolean explained, BriefField other, Set<String> answers) {
     return new Ask(
         section,
         how,
@@ -159,11 +137,11 @@ public record Ask(
         lowAllowed,
         high,
         whole,
-        optional,
+        empty,
         words,
         choices,
-        hinted,
+        explained,
         other,
-        Set.copyOf(Arrays.asList(answers)));
+        answers);
   }
 }

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import plyworth.shared.data.Choice;
+import plyworth.workbench.desktop.word.Reason;
 import plyworth.workbench.desktop.word.Words;
 
 /** Reads the answers of a draft and notes, field by field, what is wrong with them. */
@@ -42,7 +43,7 @@ final class BriefAnswers {
       return faults.size() == before ? Optional.of(made) : Optional.empty();
     } catch (IllegalArgumentException e) {
       if (faults.size() == before) {
-        fault(blamed, e.getMessage());
+        fault(blamed, Reason.of(e.getMessage()));
       }
       return Optional.empty();
     }
@@ -99,7 +100,7 @@ final class BriefAnswers {
     return (int) figure(field);
   }
 
-  private static String example(Ask ask) {
+  static String example(Ask ask) {
     double figure = Math.max(ask.low(), Math.min(ask.high(), 10));
     return ask.measure().write(ask.lowAllowed() || figure > ask.low() ? figure : ask.high());
   }

@@ -25,6 +25,7 @@ import plyworth.workbench.desktop.part.Keys;
 import plyworth.workbench.desktop.part.Marked;
 import plyworth.workbench.desktop.part.StackPanel;
 import plyworth.workbench.desktop.session.Session;
+import plyworth.workbench.desktop.word.Reason;
 import plyworth.workbench.desktop.word.Words;
 
 /** The form of a brief as a dialog: for a new study, or for the one on screen. */
@@ -95,7 +96,10 @@ public final class BriefDialog {
         study -> form.beginInstead(study, NewStudy.draft(study)),
         reason ->
             JOptionPane.showMessageDialog(
-                dialog, reason, Words.of("dialog.failed.title"), JOptionPane.ERROR_MESSAGE));
+                dialog,
+                Reason.of(reason),
+                Words.of("dialog.failed.title"),
+                JOptionPane.ERROR_MESSAGE));
   }
 
   private JComponent foot(String key) {

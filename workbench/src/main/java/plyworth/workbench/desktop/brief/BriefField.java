@@ -93,7 +93,7 @@ enum BriefField {
   CLIMATE_NAME(words(STORAGE, How.LINE).with(CLIMATE, "constant", "months", "seasons")),
   TEMPERATURE(figure(STORAGE, Measure.TEMPERATURE, -40, 70).with(CLIMATE, "constant")),
   HUMIDITY(figure(STORAGE, Measure.PERCENT, 0, 100).with(CLIMATE, "constant")),
-  MONTHS(words(STORAGE, How.LINES).explained().with(CLIMATE, "months")),
+  MONTHS(words(STORAGE, How.MONTHS).explained().with(CLIMATE, "months")),
   SEASONS(words(STORAGE, How.LINES).explained().with(CLIMATE, "seasons")),
   HANDLING(choice(STORAGE, How.CHOICE, "brief.handling.", plain(Handling.values())).explained()),
 

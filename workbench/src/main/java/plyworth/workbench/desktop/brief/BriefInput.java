@@ -28,6 +28,7 @@ interface BriefInput {
       case LINE, FIGURE -> new LineInput(changed);
       case AREA -> new AreaInput(3, changed);
       case NOTATION -> new AreaInput(5, changed);
+      case MONTHS -> new MonthsInput(changed);
       case LINES -> new AreaInput(12, changed);
       case CHOICE -> new ChoiceInput(field.ask(), changed);
       case CHECKS -> new ChecksInput(field.ask(), changed);

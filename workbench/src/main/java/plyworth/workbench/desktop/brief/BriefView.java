@@ -2,6 +2,7 @@ package plyworth.workbench.desktop.brief;
 
 import java.awt.BorderLayout;
 import java.awt.FlowLayout;
+import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -163,7 +164,10 @@ public final class BriefView implements View {
 
   private static void product(StringBuilder html, Product product) {
     line(html, "brief.product", product.name() + ", " + Digits.sensible(product.massG()) + " g");
-    String contents = String.join(", ", product.contents());
+    String contents =
+        product.contents().stream()
+            .map(content -> Words.of("form.content." + content))
+            .collect(Collectors.joining(", "));
     line(html, "brief.contents", orNone(contents));
     product
         .moisture()

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import plyworth.shared.brief.Brief;
 import plyworth.shared.brief.Climate;
 import plyworth.shared.brief.Climate.Season;
 import plyworth.shared.brief.ClimateZones;
 import plyworth.shared.brief.Handling;
+import plyworth.workbench.desktop.word.Reason;
 import plyworth.workbench.desktop.word.Words;
 
 /** Shelf life, climate and handling in the form. */
@@ -86,7 +88,13 @@ final class StorageEntries {
   }
 
   private static List<Season> months(BriefAnswers answers) {
+    List<String> lines = answers.text(BriefField.MONTHS).lines().toList();
     List<Season> months = seasons(answers, BriefField.MONTHS, false);
+    for (int i = 0; i < Math.min(lines.size(), MONTHS); i++) {
+      if (lines.get(i).isBlank()) {
+        answers.fault(BriefField.MONTHS, Words.of("form.month.empty", i + 1));
+      }
+    }
     if (months.size() != MONTHS) {
       answers.fault(BriefField.MONTHS, Words.of("form.months.count", months.size()));
     }
@@ -102,35 +110,51 @@ final class StorageEntries {
         try {
           seasons.add(season(line, withDays));
         } catch (WrongEntry | IllegalArgumentException e) {
-          answers.fault(field, Words.of("form.line", number, e.getMessage()));
+          answers.fault(
+              field,
+              Words.of(
+                  withDays ? "form.line" : "form.month.wrong", number, Reason.of(e.getMessage())));
           seasons.add(new Season(1, 0, 0));
         }
       }
     }
-    if (seasons.isEmpty()) {
+    if (seasons.isEmpty() && withDays) {
       answers.fault(field, Words.of("form.seasons.none"));
     }
     return seasons;
   }
 
-  /** Figures parted by commas, semicolons or, as sheets copy them, tabs. */
+  /** Figures parted by tabs, as sheets copy them, else by commas or semicolons. */
+  static List<String> cells(String line) {
+    return line.contains("\t")
+        ? Stream.of(line.split("\t", -1)).map(String::strip).toList()
+        : List.of(line.strip().split("\\s*[,;，；]\\s*"));
+  }
+
   private static Season season(String line, boolean withDays) {
-    String[] cells = line.strip().split("\\s*[,;，；\t]\\s*");
+    List<String> cells = cells(line);
     int wanted = withDays ? 3 : 2;
-    if (cells.length != wanted) {
-      throw new WrongEntry(Words.of("form.line.cells", wanted, cells.length));
+    if (cells.size() != wanted) {
+      throw new WrongEntry(Words.of("form.line.cells", wanted, cells.size()));
     }
     double days =
         withDays
-            ? BriefAnswers.within(BriefField.SHELF_LIFE.ask(), Measure.DAYS.read(cells[0]))
+            ? BriefAnswers.within(BriefField.SHELF_LIFE.ask(), Measure.DAYS.read(cells.get(0)))
             : MONTH_DAYS;
     return new Season(
         days,
-        within(BriefField.TEMPERATURE, cells[wanted - 2]),
-        within(BriefField.HUMIDITY, cells[wanted - 1]));
+        within(BriefField.TEMPERATURE, cells.get(wanted - 2)),
+        within(BriefField.HUMIDITY, cells.get(wanted - 1)));
   }
 
   private static double within(BriefField field, String cell) {
-    return BriefAnswers.within(field.ask(), field.ask().measure().read(cell));
+    try {
+      if (cell.isEmpty()) {
+        throw new WrongEntry(Words.of("entry.needed", BriefAnswers.example(field.ask())));
+      }
+      return BriefAnswers.within(field.ask(), field.ask().measure().read(cell));
+    } catch (WrongEntry e) {
+      throw new WrongEntry(Words.of("form.of", field.title(), e.getMessage()));
+    }
   }
 }

@@ -9,6 +9,7 @@ import plyworth.shared.route.StructureText;
 import plyworth.shared.structure.Structure;
 import plyworth.shared.study.Limit;
 import plyworth.shared.study.Study;
+import plyworth.workbench.desktop.word.Reason;
 import plyworth.workbench.desktop.word.Words;
 
 /** The question in the form, today's structure, and the terms, which are limits of the study. */
@@ -72,7 +73,8 @@ final class TermsEntries {
           .read(typed.replaceAll("\\s+", " "));
     } catch (IllegalArgumentException e) {
       answers.fault(
-          BriefField.BASELINE, typed.isEmpty() ? Words.of("form.baseline.needed") : e.getMessage());
+          BriefField.BASELINE,
+          typed.isEmpty() ? Words.of("form.baseline.needed") : Reason.of(e.getMessage()));
       return base.baseline();
     }
   }

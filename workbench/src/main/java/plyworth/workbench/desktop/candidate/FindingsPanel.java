@@ -17,6 +17,7 @@ import plyworth.workbench.chart.Html;
 import plyworth.workbench.desktop.part.Appearance;
 import plyworth.workbench.desktop.part.Page;
 import plyworth.workbench.desktop.word.Language;
+import plyworth.workbench.desktop.word.Reason;
 import plyworth.workbench.desktop.word.Words;
 import plyworth.workbench.host.Sentences;
 
@@ -53,7 +54,7 @@ public final class FindingsPanel {
         .forEach(
             o ->
                 html.append("<p style='margin-top:6'>")
-                    .append(Html.escaped(Words.of("candidate.not-on-offer", o.reason())))
+                    .append(Html.escaped(Words.of("candidate.not-on-offer", Reason.of(o.reason()))))
                     .append("</p>"));
     sheet.remarks().forEach(r -> html.append(one(ranked, r)));
     if (sheet.remarks().isEmpty()) {

@@ -19,6 +19,7 @@ import plyworth.workbench.desktop.part.StackPanel;
 import plyworth.workbench.desktop.session.Session;
 import plyworth.workbench.desktop.session.View;
 import plyworth.workbench.desktop.session.ViewCards;
+import plyworth.workbench.desktop.word.Reason;
 import plyworth.workbench.desktop.word.Words;
 import plyworth.workbench.host.Digits;
 import plyworth.workbench.ranking.RankedCandidate;
@@ -115,7 +116,8 @@ public final class RobustnessView implements View {
     if (ranked != asked) {
       asked = ranked;
       leader.setText(Words.of("robustness.waiting"));
-      work.run(stale -> Stability.of(ranked), this::take, reason -> leader.setText(reason));
+      work.run(
+          stale -> Stability.of(ranked), this::take, reason -> leader.setText(Reason.of(reason)));
     }
     chances.show(now, shown);
     now.selection()

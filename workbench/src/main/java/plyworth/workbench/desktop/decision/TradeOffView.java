@@ -35,6 +35,7 @@ import plyworth.workbench.desktop.session.Session;
 import plyworth.workbench.desktop.session.View;
 import plyworth.workbench.desktop.session.ViewCards;
 import plyworth.workbench.desktop.word.CriterionWords;
+import plyworth.workbench.desktop.word.Reason;
 import plyworth.workbench.desktop.word.Words;
 import plyworth.workbench.ranking.ValueModel;
 
@@ -126,7 +127,7 @@ public final class TradeOffView implements View {
       work.run(
           stale -> TradeOffPicture.of(ranked, kinds, choice, fronts, stale),
           this::take,
-          reason -> pane.show(new ChartTable(List.of(), List.of()), reason));
+          reason -> pane.show(new ChartTable(List.of(), List.of()), Reason.of(reason)));
     } else {
       mark();
     }

@@ -15,6 +15,7 @@ import plyworth.workbench.chart.ChartTable;
 import plyworth.workbench.desktop.part.Background;
 import plyworth.workbench.desktop.session.Session;
 import plyworth.workbench.desktop.word.CriterionWords;
+import plyworth.workbench.desktop.word.Reason;
 import plyworth.workbench.desktop.word.UnitText;
 import plyworth.workbench.desktop.word.Words;
 
@@ -88,7 +89,7 @@ final class CandidateResultsPart {
           compared = found;
           fill();
         },
-        reason -> list.say(reason));
+        reason -> list.say(Reason.of(reason)));
   }
 
   private void fill() {

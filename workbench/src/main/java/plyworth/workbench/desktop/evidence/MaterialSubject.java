@@ -18,6 +18,7 @@ import plyworth.workbench.desktop.part.EntryForm;
 import plyworth.workbench.desktop.part.NumberEntry;
 import plyworth.workbench.desktop.part.Typed;
 import plyworth.workbench.desktop.session.Session;
+import plyworth.workbench.desktop.word.Reason;
 import plyworth.workbench.desktop.word.Words;
 
 /** A result of a material: of which property, and where in its table. */
@@ -112,7 +113,7 @@ final class MaterialSubject implements ReadingSubject {
     try {
       result.requireIn(now.materialsBefore());
     } catch (IllegalArgumentException e) {
-      return Optional.of(e.getMessage());
+      return Optional.of(Reason.of(e.getMessage()));
     }
     Optional<String> impossible =
         PropertyBounds.check(with(now, Optional.of(result), row), session.installed()).stream()
@@ -125,7 +126,7 @@ final class MaterialSubject implements ReadingSubject {
   }
 
   private static String said(References.Dangling wrong) {
-    return wrong.problem() + ". " + wrong.remedy();
+    return Reason.of(wrong.problem() + ". " + wrong.remedy());
   }
 
   /** The study with one of its results of materials edited. */

@@ -10,6 +10,7 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import plyworth.workbench.chart.ChartTable;
+import plyworth.workbench.desktop.part.ButtonCommands;
 import plyworth.workbench.desktop.part.Command;
 import plyworth.workbench.desktop.part.FigureTable;
 import plyworth.workbench.desktop.part.StackPanel;
@@ -56,6 +57,7 @@ final class ReadingList {
     }
     note.setName(key + "-note");
     note.setBorder(BorderFactory.createEmptyBorder(2, 10, 4, 10));
+    ButtonCommands.place(panel, Words.of(key + ".name"));
     panel.add(note);
     panel.add(tools);
     panel.add(table.component());

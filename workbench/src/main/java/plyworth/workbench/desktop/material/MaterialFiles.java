@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import javax.swing.filechooser.FileNameExtensionFilter;
+import plyworth.shared.material.Material;
 import plyworth.shared.material.Property;
 import plyworth.shared.study.Study;
 import plyworth.workbench.analysis.MaterialImport;
@@ -74,7 +75,11 @@ final class MaterialFiles {
   private void preview(Session session, Study study, MaterialImport read, boolean customary) {
     String said =
         Words.of(
-            "materials.import-said", read.changes().size(), read.same(), read.refused().size());
+            "materials.import-said",
+            read.added().size(),
+            read.changes().size(),
+            read.same(),
+            read.refused().size());
     new PreviewDialog(
             owner, said, table(read, customary), read.refused(), () -> take(session, study, read))
         .open();
@@ -90,6 +95,11 @@ final class MaterialFiles {
 
   private static Study onto(Study study, MaterialImport read) {
     Study with = study;
+    for (Material material : read.added()) {
+      if (with.materialsBefore().find(material.id()).isEmpty()) {
+        with = StudyMaterials.with(with, material);
+      }
+    }
     for (MaterialImport.Change change : read.changes()) {
       with =
           StudyMaterials.with(
@@ -100,6 +110,7 @@ final class MaterialFiles {
 
   private static ChartTable table(MaterialImport read, boolean customary) {
     List<List<String>> rows = new ArrayList<>();
+    read.added().forEach(material -> rows.add(row(material)));
     for (MaterialImport.Change change : read.changes()) {
       rows.add(
           List.of(
@@ -122,6 +133,21 @@ final class MaterialFiles {
             ChartTable.Column.words(Words.of("preview.then")),
             ChartTable.Column.words(Words.of("property.source.plain"))),
         rows);
+  }
+
+  /** What a material that comes with the file is. */
+  private static List<String> row(Material material) {
+    return List.of(
+        MaterialNames.of(material),
+        material.id(),
+        Words.of("preview.new"),
+        Digits.sensible(Double.NaN),
+        String.join(
+            "; ",
+            MaterialNames.family(material),
+            MaterialNames.kinds(material),
+            MaterialNames.basis(material)),
+        material.note());
   }
 
   private static String figures(Property property, boolean customary) {

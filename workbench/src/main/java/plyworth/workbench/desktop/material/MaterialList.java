@@ -171,7 +171,8 @@ final class MaterialList {
     String said =
         Stream.of(
                 Stream.of(MaterialNames.of(material), material.name(), material.id()),
-                Stream.of(material.family()),
+                Stream.of(material.family(), MaterialNames.family(material)),
+                Stream.of(MaterialNames.kinds(material)),
                 material.kinds().stream(),
                 material.aliases().stream())
             .flatMap(words -> words)

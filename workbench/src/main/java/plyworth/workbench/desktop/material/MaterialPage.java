@@ -153,9 +153,9 @@ final class MaterialPage {
         Words.of(
             "materials.page.material",
             material.id(),
-            material.family(),
-            String.join(", ", material.kinds()),
-            material.basis()));
+            MaterialNames.family(material),
+            MaterialNames.kinds(material),
+            MaterialNames.basis(material)));
     if (!material.note().isEmpty()) {
       line(material.note());
     }

@@ -22,6 +22,7 @@ import plyworth.workbench.desktop.part.Command;
 import plyworth.workbench.desktop.part.Keys;
 import plyworth.workbench.desktop.part.RowTable;
 import plyworth.workbench.desktop.part.StackPanel;
+import plyworth.workbench.desktop.word.Reason;
 import plyworth.workbench.desktop.word.Words;
 
 /** Shows what a file would change, line by line, before it is taken over or left. */
@@ -71,7 +72,8 @@ final class PreviewDialog {
 
   private static JComponent refused(List<RefusedLine> lines) {
     List<List<String>> rows = new ArrayList<>();
-    lines.forEach(line -> rows.add(List.of(line.line() + "", line.what(), line.reason())));
+    lines.forEach(
+        line -> rows.add(List.of(line.line() + "", line.what(), Reason.of(line.reason()))));
     RowTable table = new RowTable("preview-refused", Words.of("preview.refused"), WIDEST_REASON);
     table.breakLines();
     table.show(

@@ -29,6 +29,7 @@ import plyworth.workbench.desktop.part.StackPanel;
 import plyworth.workbench.desktop.session.Session;
 import plyworth.workbench.desktop.word.MaterialNames;
 import plyworth.workbench.desktop.word.PropertyNames;
+import plyworth.workbench.desktop.word.Reason;
 import plyworth.workbench.desktop.word.Words;
 import plyworth.workbench.host.Scale;
 
@@ -157,7 +158,7 @@ final class PropertyDialog {
     } catch (IllegalArgumentException e) {
       wrong = Words.of("property.several");
     }
-    message.setText(wrong);
+    message.setText(Reason.of(wrong));
     message.setVisible(!wrong.isEmpty());
     fit();
     if (read.isPresent() && wrong.isEmpty()) {

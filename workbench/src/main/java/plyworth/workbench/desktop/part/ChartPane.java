@@ -45,6 +45,7 @@ public final class ChartPane {
    */
   public ChartPane(String name, JComponent chart, ChartExport export) {
 
+    ButtonCommands.place(panel, chart.getAccessibleContext().getAccessibleName());
     Command toggle = Command.of("charts.as-table", null, this::turn);
     asTable = toggle.named(new JToggleButton(toggle), name + ":");
     table.setName(name + "-table");

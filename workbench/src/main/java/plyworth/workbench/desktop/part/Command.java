@@ -4,10 +4,12 @@ import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import javax.swing.AbstractAction;
+import javax.swing.AbstractButton;
 import javax.swing.Action;
 import javax.swing.JButton;
 import javax.swing.JMenuItem;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
 import plyworth.workbench.desktop.word.Words;
 
 /** Something the user can do, for menus, the tool bar and the keyboard alike. */
@@ -21,16 +23,34 @@ public final class Command extends AbstractAction {
   private Command(String key, Runnable work) {
     this.key = key;
     this.work = work;
-    Marked marked = Marked.of(key);
-    putValue(Action.NAME, marked.text());
-    putValue(Action.MNEMONIC_KEY, marked.key());
-    putValue(Action.DISPLAYED_MNEMONIC_INDEX_KEY, marked.at());
   }
 
   /** A command named by a key of {@link Words}, with an optional shortcut. */
   public static Command of(String key, KeyStroke shortcut, Runnable work) {
     Command command = new Command(key, work);
+    Marked marked = Marked.of(key);
+    command.putValue(Action.NAME, marked.text());
+    command.putValue(Action.MNEMONIC_KEY, marked.key());
+    command.putValue(Action.DISPLAYED_MNEMONIC_INDEX_KEY, marked.at());
     command.putValue(Action.ACCELERATOR_KEY, shortcut);
+    return command;
+  }
+
+  /**
+   * A command that presses a button where it stands.
+   *
+   * @param name what it is called in a list
+   * @param before brings the button into sight
+   */
+  static Command pressing(AbstractButton button, String name, Runnable before) {
+    Command command =
+        new Command(
+            String.valueOf(button.getName()),
+            () -> {
+              before.run();
+              SwingUtilities.invokeLater(button::doClick);
+            });
+    command.name(name);
     return command;
   }
 
@@ -81,7 +101,7 @@ public final class Command extends AbstractAction {
   }
 
   /** Names a button after the command, for those who look it up. */
-  public <B extends javax.swing.AbstractButton> B named(B button, String kind) {
+  public <B extends AbstractButton> B named(B button, String kind) {
     button.setName(kind + key);
     return button;
   }

@@ -39,6 +39,7 @@ public final class FigureTable {
    */
   public FigureTable(String name, String accessibleName, int widest) {
     this.widest = widest;
+    ButtonCommands.place(panel, accessibleName);
     table.setName(name);
     table.getAccessibleContext().setAccessibleName(accessibleName);
     table.putClientProperty("FlatLaf.styleClass", "medium");

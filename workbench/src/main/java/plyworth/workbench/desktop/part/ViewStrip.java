@@ -5,7 +5,9 @@ import java.awt.CardLayout;
 import java.awt.Dimension;
 import java.awt.Insets;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import javax.swing.Box;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -53,6 +55,16 @@ public final class ViewStrip {
   /** Brings a view to the front. */
   public void bring(JComponent view) {
     tabs.setSelectedIndex(views.indexOf(view));
+  }
+
+  /** The buttons of all views as commands, by the title of their view. */
+  public Map<String, List<Command>> commands() {
+    Map<String, List<Command>> found = new LinkedHashMap<>();
+    for (int i = 0; i < views.size(); i++) {
+      JComponent view = views.get(i);
+      found.putAll(ButtonCommands.of(tabs.getTitleAt(i), view, () -> bring(view)));
+    }
+    return found;
   }
 
   /** The view in front, from 0. */

@@ -19,6 +19,7 @@ import plyworth.shared.scoring.ScoringPlugin;
 import plyworth.shared.scoring.Text;
 import plyworth.shared.study.PluginSettings;
 import plyworth.shared.study.Study;
+import plyworth.workbench.desktop.part.ButtonCommands;
 import plyworth.workbench.desktop.part.Command;
 import plyworth.workbench.desktop.part.Entry;
 import plyworth.workbench.desktop.part.NumberEntry;
@@ -67,6 +68,7 @@ final class ParameterRow {
     field.getAccessibleContext().setAccessibleName(title);
     panel.setBorder(BorderFactory.createEmptyBorder(8, 12, 2, 12));
     panel.add(StackPanel.words(title, Font.PLAIN));
+    ButtonCommands.place(panel, title);
     panel.add(line());
     panel.add(entry.refusal());
     JTextArea help = StackPanel.words(bounds() + "\n" + said(owner, parameter.help()), Font.PLAIN);

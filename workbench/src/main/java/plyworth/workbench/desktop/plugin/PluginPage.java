@@ -12,6 +12,7 @@ import plyworth.shared.scoring.ScoringPlugin;
 import plyworth.shared.scoring.Text;
 import plyworth.workbench.chart.Html;
 import plyworth.workbench.desktop.word.Language;
+import plyworth.workbench.desktop.word.Reason;
 import plyworth.workbench.desktop.word.UnitText;
 import plyworth.workbench.desktop.word.Words;
 import plyworth.workbench.host.Digits;
@@ -48,7 +49,7 @@ final class PluginPage {
             () -> facts.add(Words.of("plugins.state." + Choice.plain(entry.state()))));
     entry.origin().ifPresent(path -> facts.add(Words.of("plugins.origin", path)));
     if (!entry.reason().isEmpty()) {
-      facts.add(Words.of("plugins.reason", entry.reason()));
+      facts.add(Words.of("plugins.reason", Reason.of(entry.reason())));
     }
     return String.join("\n", facts);
   }
@@ -92,7 +93,7 @@ final class PluginPage {
               "plugins.property",
               definition.id(),
               UnitText.of(definition.unit()),
-              definition.meaning(),
+              page.word(definition.meaning()),
               Digits.sensible(definition.lowest()),
               Digits.sensible(definition.highest())));
     }
@@ -113,16 +114,17 @@ final class PluginPage {
                     plugin.card().id() + "/" + criterion.id(),
                     Words.of("plugins.better." + Choice.plain(criterion.direction())))));
     if (!criterion.conditions().isEmpty()) {
-      html.append("<br>")
-          .append(
-              Html.escaped(
-                  Sentences.word(plugin, criterion.conditions(), Language.inForce().locale())));
+      html.append("<br>").append(Html.escaped(word(criterion.conditions())));
     }
     html.append("<br>").append(Html.escaped(said(criterion.formula()))).append("</p>");
   }
 
   private void line(String text) {
     html.append("<p style='margin-top:4'>").append(Html.escaped(text)).append("</p>");
+  }
+
+  private String word(String word) {
+    return Sentences.word(plugin, word, Language.inForce().locale());
   }
 
   private String said(Text text) {

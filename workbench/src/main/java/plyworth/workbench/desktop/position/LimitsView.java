@@ -21,6 +21,7 @@ import plyworth.workbench.desktop.part.StackPanel;
 import plyworth.workbench.desktop.session.Pipeline;
 import plyworth.workbench.desktop.session.Session;
 import plyworth.workbench.desktop.word.LimitWords;
+import plyworth.workbench.desktop.word.Reason;
 import plyworth.workbench.desktop.word.Words;
 import plyworth.workbench.ranking.LimitTally;
 
@@ -158,7 +159,7 @@ final class LimitsView {
     trying.run(
         stale -> LimitEffect.of(ranked, draft.get(), Pipeline.LISTED),
         now -> say(LimitTables.said(ranked, now), Optional.of(now)),
-        reason -> say(reason, Optional.empty()));
+        reason -> say(Reason.of(reason), Optional.empty()));
   }
 
   private void say(String words, Optional<LimitEffect> now) {

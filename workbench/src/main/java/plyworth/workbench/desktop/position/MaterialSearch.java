@@ -34,6 +34,7 @@ final class MaterialSearch {
             Stream.of(MaterialNames.of(material), material.name(), material.id()),
             material.aliases().stream(),
             Stream.of(material.family(), MaterialNames.family(material)),
+            Stream.of(MaterialNames.kinds(material)),
             material.kinds().stream())
         .flatMap(words -> words)
         .collect(Collectors.joining("\n"))

@@ -12,6 +12,7 @@ import plyworth.workbench.desktop.part.Buttons;
 import plyworth.workbench.desktop.part.Field;
 import plyworth.workbench.desktop.part.StackPanel;
 import plyworth.workbench.desktop.session.Session;
+import plyworth.workbench.desktop.word.Reason;
 import plyworth.workbench.desktop.word.Words;
 
 /** The selected option in layer notation, to be changed, or to be typed in whole. */
@@ -89,7 +90,7 @@ final class WrittenOption {
     try {
       read = read(session.study().orElseThrow(), text.getText().strip());
     } catch (IllegalArgumentException e) {
-      field.refuse(Words.of("option.unread", e.getMessage()));
+      field.refuse(Words.of("option.unread", Reason.of(e.getMessage())));
       return;
     }
     field.accept();

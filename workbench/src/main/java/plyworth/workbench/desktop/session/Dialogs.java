@@ -14,6 +14,7 @@ import javax.swing.filechooser.FileNameExtensionFilter;
 import plyworth.shared.store.StudyFile;
 import plyworth.shared.study.Study;
 import plyworth.workbench.desktop.part.StackPanel;
+import plyworth.workbench.desktop.word.Reason;
 import plyworth.workbench.desktop.word.Words;
 
 /** Asks for files, and before anything is lost; says what did not work. */
@@ -44,6 +45,17 @@ public final class Dialogs {
   /** Opens a study, and asks whether to take up what was kept of it and never saved. */
   public void open(Path path) {
     session.open(path, this::refused, this::offer);
+  }
+
+  /** Offers a study that was never saved before the program ended; what is not decided stays. */
+  public void offer(Path neverSaved) {
+    int answer =
+        asked(JOptionPane.YES_NO_CANCEL_OPTION, "dialog.never-saved", neverSaved.getFileName());
+    if (answer == JOptionPane.YES_OPTION) {
+      open(neverSaved);
+    } else if (answer == JOptionPane.NO_OPTION) {
+      session.forgetUnsaved(neverSaved);
+    }
   }
 
   private void offer(Study kept) {
@@ -122,7 +134,10 @@ public final class Dialogs {
   /** Says why something did not work. */
   void refused(String reason) {
     JOptionPane.showMessageDialog(
-        frame, words(reason), Words.of("dialog.failed.title"), JOptionPane.ERROR_MESSAGE);
+        frame,
+        words(Reason.of(reason)),
+        Words.of("dialog.failed.title"),
+        JOptionPane.ERROR_MESSAGE);
   }
 
   /** A message, broken into lines. */

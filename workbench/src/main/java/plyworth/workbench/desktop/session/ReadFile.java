@@ -8,6 +8,7 @@ import javax.swing.JOptionPane;
 import javax.swing.filechooser.FileNameExtensionFilter;
 import plyworth.shared.store.TextFile;
 import plyworth.workbench.desktop.part.Background;
+import plyworth.workbench.desktop.word.Reason;
 import plyworth.workbench.desktop.word.Words;
 
 /** Asks for a file of text and reads it off the event thread; what is wrong with it is said. */
@@ -54,6 +55,9 @@ public final class ReadFile {
 
   private void refused(String reason) {
     JOptionPane.showMessageDialog(
-        owner, Dialogs.words(reason), Words.of("dialog.failed.title"), JOptionPane.ERROR_MESSAGE);
+        owner,
+        Dialogs.words(Reason.of(reason)),
+        Words.of("dialog.failed.title"),
+        JOptionPane.ERROR_MESSAGE);
   }
 }

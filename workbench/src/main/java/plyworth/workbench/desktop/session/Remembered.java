@@ -97,6 +97,14 @@ public final class Remembered {
         .toList();
   }
 
+  /**
+   * The study opened last that was never saved and of which something is kept; copies lie here, so
+   * no folder far away is asked unless there is one.
+   */
+  public Optional<Path> neverSaved() {
+    return recent().stream().filter(f -> unsaved.holds(f) && !Files.exists(f)).findFirst();
+  }
+
   /** Puts a file before the others. */
   public void opened(Path file) {
     Path absolute = file.toAbsolutePath().normalize();

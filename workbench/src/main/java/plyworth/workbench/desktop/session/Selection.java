@@ -7,6 +7,7 @@ import plyworth.shared.quantity.Range;
 import plyworth.shared.structure.Structure;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.desktop.part.Background;
+import plyworth.workbench.desktop.word.Reason;
 
 /** The selected structure, and what is known of it: first what is quick, then the ranges. */
 public final class Selection {
@@ -68,7 +69,7 @@ public final class Selection {
           result -> add(known, result),
           reason -> {
             ranging = null;
-            failed.accept(reason);
+            failed.accept(Reason.of(reason));
           });
     }
     changed.run();

@@ -217,6 +217,11 @@ public final class Session {
     }
   }
 
+  /** Gives up what was kept of a study that is not on screen. */
+  void forgetUnsaved(Path other) {
+    recovery.forget(other);
+  }
+
   /** Sets the weight of a criterion, as one step of an edit that {@link #settle} ends. */
   public void weigh(String criterion, Supplier<String> title, double weight) {
     history.applyStep(

@@ -7,8 +7,10 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JProgressBar;
+import plyworth.workbench.desktop.part.ButtonCommands;
 import plyworth.workbench.desktop.part.Command;
 import plyworth.workbench.desktop.part.Marked;
+import plyworth.workbench.desktop.word.Reason;
 import plyworth.workbench.desktop.word.Words;
 
 /** Begins and stops a {@link LongWork}, and shows how far it is. */
@@ -43,6 +45,7 @@ public final class WorkBar {
     tools.add(stop);
     tools.add(progress);
     tools.add(message);
+    ButtonCommands.place(panel, Marked.of(begin).bare());
     panel.add(tools, BorderLayout.CENTER);
   }
 
@@ -63,7 +66,8 @@ public final class WorkBar {
     stop.setVisible(work.running());
     progress.setVisible(work.running());
     progress.setValue((int) (FULL * Math.max(0, work.share())));
-    message.setText(work.message().isEmpty() ? " " : work.message());
-    message.setToolTipText(work.message().isEmpty() ? null : work.message());
+    String said = Reason.of(work.message());
+    message.setText(said.isEmpty() ? " " : said);
+    message.setToolTipText(said.isEmpty() ? null : said);
   }
 }

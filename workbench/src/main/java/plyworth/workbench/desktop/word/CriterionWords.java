@@ -64,7 +64,7 @@ public final class CriterionWords {
   /** Why there is no figure; empty when there is one. */
   public static String absence(Ranked ranked, BoundCriterion criterion, Outcome outcome) {
     if (outcome instanceof Outcome.DataMissing data) {
-      return Words.of("figures.missing", data.subject(), data.property());
+      return Words.of("figures.missing", data.subject(), PropertyNames.of(data.property()));
     }
     return outcome instanceof Outcome.NotApplicable not
         ? Words.of("figures.not-applicable", sentence(ranked, criterion, not.why()))

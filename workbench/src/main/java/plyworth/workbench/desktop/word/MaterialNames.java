@@ -2,6 +2,7 @@ package plyworth.workbench.desktop.word;
 
 import java.util.Locale;
 import java.util.ResourceBundle;
+import java.util.stream.Collectors;
 import plyworth.shared.material.Material;
 import plyworth.shared.material.MaterialLibrary;
 
@@ -28,9 +29,25 @@ public final class MaterialNames {
 
   /** The family of a material; its id where the window has no word for it. */
   public static String family(Material material) {
-    String key = "family." + material.family();
+    return word("family.", material.family());
+  }
+
+  /** The tags of a material that rules speak of; as they are written where there is no word. */
+  public static String kinds(Material material) {
+    return material.kinds().stream()
+        .map(kind -> word("kind.", kind))
+        .collect(Collectors.joining(", "));
+  }
+
+  /** What the figures of a material describe; as it is written where there is no word for it. */
+  public static String basis(Material material) {
+    return word("basis.", material.basis());
+  }
+
+  private static String word(String begins, String written) {
     ResourceBundle words = Language.inForce().words();
-    return words.containsKey(key) ? words.getString(key) : material.family();
+    String key = begins + written;
+    return words.containsKey(key) ? words.getString(key) : written;
   }
 
   /** Names by id in a language that is not English. */

@@ -70,6 +70,20 @@ class MaterialsCommandTest {
   }
 
   @Test
+  void aMaterialThatTheStudyDoesNotHaveIsBrought() throws IOException {
+    Files.writeString(
+        csv,
+        "material,property,at,low,typical,high,unit,kind,source,"
+            + "name,family,kinds,basis,aliases,note\n"
+            + "cast-film,density,,890,900,910,kg/m3,measured,ISO 1183,"
+            + "Cast film,polypropylene,film web,film,,\n");
+    CommandLineRun run = CommandLineRun.of("materials", study, "--import", csv, "--to", to);
+    assertThat(run.out())
+        .contains("cast-film is new: Cast film", "family polypropylene; kinds film, web");
+    assertThat(StudyFile.open(to).study().materialsBefore().find("cast-film")).isPresent();
+  }
+
+  @Test
   void nothingIsOverwrittenAndNothingIsWrittenFromNothing() throws IOException {
     Files.writeString(csv, "");
     assertThat(CommandLineRun.of("materials", study, "--export", csv).err())

@@ -18,6 +18,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
+import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.UIManager;
@@ -172,18 +173,22 @@ class BriefFormTest {
   }
 
   @Test
-  void aMonthThatIsWrongIsSaidBesideTheTwelveLines() {
+  void aMonthThatIsWrongIsSaidBesideTheTable() {
     Screen.on(
         () -> {
           BriefForm form = form();
           part(form.component(), "field:climate", JComboBox.class).setSelectedIndex(2);
           field(form, "climate-name").setText("port town");
-          part(form.component(), "field:months", JTextArea.class)
-              .setText("18 °C, 70 %\n".repeat(7) + "64 °F\t102 %\n" + "24, 80\n".repeat(4));
+          JTable months = part(form.component(), "field:months", JTable.class);
+          for (int row = 0; row < 12; row++) {
+            months.setValueAt(row == 7 ? "64 °F" : "18 °C", row, 1);
+            months.setValueAt(row == 7 ? "102 %" : "70", row, 2);
+          }
           part(form.component(), "brief-pages", JTabbedPane.class).setSelectedIndex(2);
           Painted.layOut(form.component(), 1140, 660);
           Screen.keep("brief-months", Painted.picture(form.component()));
-          assertThat(note(form, "months")).contains("Line 8: Write a figure between 0 % and 100 %");
+          assertThat(note(form, "months"))
+              .contains("Month 8: Relative humidity: Write a figure between 0 % and 100 %");
           return null;
         });
   }

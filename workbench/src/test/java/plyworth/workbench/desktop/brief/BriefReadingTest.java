@@ -132,7 +132,13 @@ class BriefReadingTest {
             .with(BriefField.CLIMATE_NAME, "port town")
             .with(BriefField.MONTHS, lines);
     assertThat(BriefReading.of(months, MINT).faults().get(BriefField.MONTHS))
-        .contains("Line 5", "2");
+        .contains("Month 5: write 2 figures");
+    String gap = "18\t70\n".repeat(5) + "\n" + "18\t70\n".repeat(6);
+    assertThat(faultOf(months.with(BriefField.MONTHS, gap))).contains("Month 6 is empty");
+    String half = "18\t70\n".repeat(6) + "\t70\n" + "18,5\t70\n".repeat(5);
+    assertThat(faultOf(months.with(BriefField.MONTHS, half)))
+        .contains("Month 7: Temperature: Write a figure");
+    assertThat(faultOf(months.with(BriefField.MONTHS, ""))).contains("0 months");
     Climate pasted = brief(months.with(BriefField.MONTHS, "64.4 °F\t70 %\n".repeat(12))).climate();
     assertThat(pasted.seasons()).hasSize(12).allMatch(s -> s.temperatureC() == 18);
     assertThat(
@@ -140,6 +146,10 @@ class BriefReadingTest {
                 .faults()
                 .get(BriefField.MONTHS))
         .contains("2 months");
+  }
+
+  private static String faultOf(BriefDraft months) {
+    return BriefReading.of(months, MINT).faults().get(BriefField.MONTHS);
   }
 
   @Test

@@ -2,6 +2,7 @@ package plyworth.workbench.desktop.word;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -21,5 +22,18 @@ class UnitTextTest {
   })
   void plainSpellingIsRaisedAndDotted(String plain, String shown) {
     assertThat(UnitText.of(plain)).isEqualTo(shown);
+  }
+
+  @Test
+  void whatIsCountedHasItsNameInEachLanguage() {
+    Language.CHINESE.speak();
+    try {
+      assertThat(UnitText.of("days")).isEqualTo("天");
+      assertThat(UnitText.of("mg/(pack.day)")).isEqualTo("mg/(包·day)");
+      assertThat(UnitText.of("packs/min")).isEqualTo("包/min");
+      assertThat(UnitText.of("stored for days")).isEqualTo("stored for days");
+    } finally {
+      Language.ENGLISH.speak();
+    }
   }
 }

@@ -27,13 +27,13 @@ public final class BarrierProperties {
     return Stream.of(
             oxygen(),
             water(),
-            alcohol(Permeant.ALCOHOL, "Isopropanol", "isopropanol"),
-            alcohol(Permeant.ETHANOL, "Ethanol", "ethanol"),
+            alcohol(Permeant.ALCOHOL),
+            alcohol(Permeant.ETHANOL),
             Stream.of(
                 new PropertyDefinition(
                     LayerTransmission.PINHOLES,
                     "1/m2",
-                    "Pinholes seen over a light table, ASTM B926 or EN 546-4.",
+                    meaning(LayerTransmission.PINHOLES),
                     Along.GAUGE,
                     0,
                     1e5)))
@@ -46,25 +46,22 @@ public final class BarrierProperties {
         new PropertyDefinition(
             Permeant.OXYGEN.permeabilityId(),
             "cm3.um/(m2.day.bar)",
-            "Oxygen permeability at 23 °C, per bar of oxygen; at 50 % RH unless the humidity factor"
-                + " says otherwise.",
+            meaning(Permeant.OXYGEN.permeabilityId()),
             Along.NOTHING,
             1e-4,
             1e9),
         new PropertyDefinition(
             Permeant.OXYGEN.rateId(),
             "cm3/(m2.day.bar)",
-            "Oxygen transmission rate at 23 °C of a flat layer taken as a whole.",
+            meaning(Permeant.OXYGEN.rateId()),
             Along.GAUGE,
             0,
             1e8),
-        activation(
-            Permeant.OXYGEN,
-            "Activation energy of the oxygen permeability per unit of partial pressure."),
+        activation(Permeant.OXYGEN),
         new PropertyDefinition(
             HumidityCurves.OXYGEN_FACTOR,
             "1",
-            "Oxygen permeability at a relative humidity over the tabulated one.",
+            meaning(HumidityCurves.OXYGEN_FACTOR),
             Along.HUMIDITY,
             1e-3,
             1e5));
@@ -75,66 +72,59 @@ public final class BarrierProperties {
         new PropertyDefinition(
             Permeant.WATER.permeabilityId(),
             "g.um/(m2.day)",
-            "Water vapour permeability at 38 °C, 90 % RH against none.",
+            meaning(Permeant.WATER.permeabilityId()),
             Along.NOTHING,
             1e-3,
             1e8),
         new PropertyDefinition(
             Permeant.WATER.rateId(),
             "g/(m2.day)",
-            "Water vapour transmission rate at 38 °C, 90 % RH of a flat layer taken as a whole.",
+            meaning(Permeant.WATER.rateId()),
             Along.GAUGE,
             0,
             1e5),
-        activation(
-            Permeant.WATER,
-            "Activation energy of the water permeability per unit of vapour pressure; the vapour"
-                + " pressure itself is not in it."),
+        activation(Permeant.WATER),
         new PropertyDefinition(
             HumidityCurves.WATER_FACTOR,
             "1",
-            "Water permeability at a relative humidity over that at 50 % RH; only its ratios are"
-                + " used.",
+            meaning(HumidityCurves.WATER_FACTOR),
             Along.HUMIDITY,
             1e-3,
             1e5));
   }
 
-  private static PropertyDefinition activation(Permeant permeant, String help) {
+  private static PropertyDefinition activation(Permeant permeant) {
     return new PropertyDefinition(
         permeant.activationId(),
         "kJ/mol",
-        help,
+        meaning(permeant.activationId()),
         Along.NOTHING,
         LOWEST_ACTIVATION,
         HIGHEST_ACTIVATION);
   }
 
-  private static Stream<PropertyDefinition> alcohol(
-      Permeant permeant, String title, String inSentence) {
+  private static Stream<PropertyDefinition> alcohol(Permeant permeant) {
     return Stream.of(
         new PropertyDefinition(
             permeant.permeabilityId(),
             "g.mm/(m2.day)",
-            title + " permeability near room temperature, from saturated vapour into none.",
+            meaning(permeant.permeabilityId()),
             Along.NOTHING,
             1e-9,
             2e5),
         new PropertyDefinition(
-            permeant.rateId(),
-            "g/(m2.day)",
-            title
-                + " transmission rate near room temperature of a flat layer taken as a whole, from"
-                + " saturated vapour into none.",
-            Along.GAUGE,
-            0,
-            1e6),
+            permeant.rateId(), "g/(m2.day)", meaning(permeant.rateId()), Along.GAUGE, 0, 1e6),
         new PropertyDefinition(
             permeant.diffusivityId(),
             "um2/s",
-            "Diffusion coefficient of " + inSentence + " near room temperature.",
+            meaning(permeant.diffusivityId()),
             Along.NOTHING,
             1e-9,
             1e7));
+  }
+
+  /** The key of the sentence that says what a property is. */
+  private static String meaning(String property) {
+    return "property." + property;
   }
 }

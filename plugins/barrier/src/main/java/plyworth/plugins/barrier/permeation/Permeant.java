@@ -31,12 +31,12 @@ public enum Permeant {
     this.rateUnit = rateUnit;
   }
 
-  /** Id of the property for layers that scale with gauge. */
+  /** Id of the property for layers that scale with gauge, such as {@code ethanol-permeability}. */
   public String permeabilityId() {
     return prefix + "-permeability";
   }
 
-  /** Id of the property for layers that are given as a whole. */
+  /** Id of the property for layers that are given as a whole, such as {@code ethanol-rate}. */
   public String rateId() {
     return prefix + "-rate";
   }
@@ -46,7 +46,7 @@ public enum Permeant {
     return prefix + "-activation";
   }
 
-  /** Id of the diffusion coefficient. */
+  /** Id of the diffusion coefficient, such as {@code ethanol-diffusivity}. */
   public String diffusivityId() {
     return prefix + "-diffusivity";
   }
