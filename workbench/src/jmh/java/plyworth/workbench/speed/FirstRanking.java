@@ -29,7 +29,7 @@ import plyworth.workbench.host.PluginCatalog;
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(
     value = 3,
-    jvmArgsAppend = {"-Xmx6g", "-XX:+UseParallelGC"})
+    jvmArgsAppend = {"-Xmx6g", "@target/plyworth/bin/java.options"})
 @Warmup(iterations = 0)
 @Measurement(iterations = 3)
 public class FirstRanking {

@@ -22,7 +22,6 @@ import plyworth.workbench.command.part.Failures;
 import plyworth.workbench.command.part.ListFormat;
 import plyworth.workbench.command.part.OutputFormat;
 import plyworth.workbench.command.part.Program;
-import plyworth.workbench.command.part.Words;
 import plyworth.workbench.command.part.WrongInput;
 import plyworth.workbench.command.print.Percent;
 import plyworth.workbench.command.ranking.Listing;
@@ -125,17 +124,17 @@ public final class Plyworth implements Program, Callable<Integer> {
             .setOut(out)
             .setErr(err)
             .setUsageHelpAutoWidth(true)
-            .registerConverter(int.class, Words::whole)
-            .registerConverter(Integer.class, Words::whole)
-            .registerConverter(Percent.class, Percent::read)
-            .registerConverter(ListFormat.class, text -> Words.choice(text, ListFormat.class))
-            .registerConverter(Listing.class, text -> Words.choice(text, Listing.class))
-            .registerConverter(Search.class, text -> Words.choice(text, Search.class))
+            .registerConverter(int.class, new Hooks.Whole())
+            .registerConverter(Integer.class, new Hooks.Whole())
+            .registerConverter(Percent.class, new Hooks.Share())
+            .registerConverter(ListFormat.class, new Hooks.OneOf<>(ListFormat.class))
+            .registerConverter(Listing.class, new Hooks.OneOf<>(Listing.class))
+            .registerConverter(Search.class, new Hooks.OneOf<>(Search.class))
             .registerConverter(
-                OutputFormat.Format.class, text -> Words.choice(text, OutputFormat.Format.class))
-            .registerConverter(Doubt.class, text -> Words.choice(text, Doubt.class))
-            .setExecutionExceptionHandler(Failures::onExecution)
-            .setParameterExceptionHandler(Failures::onParameters);
+                OutputFormat.Format.class, new Hooks.OneOf<>(OutputFormat.Format.class))
+            .registerConverter(Doubt.class, new Hooks.OneOf<>(Doubt.class))
+            .setExecutionExceptionHandler(new Hooks.WrongWork())
+            .setParameterExceptionHandler(new Hooks.WrongArguments());
     try {
       return program.execute(arguments);
     } catch (OutOfMemoryError e) {

@@ -29,6 +29,7 @@ import plyworth.workbench.desktop.part.TextSize;
 import plyworth.workbench.desktop.part.WrittenDialog;
 import plyworth.workbench.desktop.session.Arrangement;
 import plyworth.workbench.desktop.session.Dialogs;
+import plyworth.workbench.desktop.session.ReadStudy;
 import plyworth.workbench.desktop.session.Remembered;
 import plyworth.workbench.desktop.session.Session;
 import plyworth.workbench.desktop.word.Language;
@@ -62,6 +63,7 @@ final class WorkbenchFrame extends JFrame implements FileTaker {
     setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
     addWindowListener(new Closing());
     build();
+    workspace.redraw(remembered.appearance());
     restore();
     session.listen(this::showSession);
     showSession();
@@ -251,6 +253,11 @@ final class WorkbenchFrame extends JFrame implements FileTaker {
         .neverSaved()
         .filter(never -> !never.equals(opened.toAbsolutePath().normalize()))
         .ifPresent(dialogs::offer);
+  }
+
+  /** Asks whether to take up what was kept of the study on screen and never saved. */
+  void offer(ReadStudy read) {
+    read.unsaved().ifPresent(dialogs::offer);
   }
 
   @Override

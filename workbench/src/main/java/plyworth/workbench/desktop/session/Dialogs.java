@@ -58,7 +58,8 @@ public final class Dialogs {
     }
   }
 
-  private void offer(Study kept) {
+  /** Asks whether to take up what was kept of the study on screen and never saved. */
+  public void offer(Study kept) {
     int answer = asked(JOptionPane.YES_NO_OPTION, "dialog.recover", session.file().getFileName());
     if (answer == JOptionPane.YES_OPTION) {
       session.recover(kept);

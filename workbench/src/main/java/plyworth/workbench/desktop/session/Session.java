@@ -1,6 +1,5 @@
 package plyworth.workbench.desktop.session;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +16,6 @@ import plyworth.shared.study.Remark;
 import plyworth.shared.study.Study;
 import plyworth.shared.study.Weighting;
 import plyworth.workbench.analysis.BestList;
-import plyworth.workbench.analysis.PropertyBounds;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.References;
 import plyworth.workbench.analysis.TodayReview;
@@ -88,11 +86,11 @@ public final class Session {
   public void open(Path path, Consumer<String> refused, Consumer<Study> unsaved) {
     reading = path;
     files.run(
-        stale -> new Read(readable(path), recovery.of(path)),
+        stale -> ReadStudy.of(path, installed, recovery),
         read -> {
           reading = null;
-          take(path, read.opened());
-          read.kept().filter(kept -> !kept.equals(history.current())).ifPresent(unsaved);
+          show(read);
+          read.unsaved().ifPresent(unsaved);
         },
         reason -> {
           reading = null;
@@ -102,24 +100,9 @@ public final class Session {
     changed();
   }
 
-  /** A file, and what was kept of it. */
-  private record Read(StudyFile.Opened opened, Optional<Study> kept) {}
-
-  /** A study that was never saved is what was kept of it. */
-  private StudyFile.Opened readable(Path path) {
-    Optional<Study> kept = Files.exists(path) ? Optional.empty() : recovery.of(path);
-    if (kept.isPresent()) {
-      return new StudyFile.Opened(kept.get(), StudyFile.NEW);
-    }
-    StudyFile.Opened opened = StudyFile.open(path);
-    PropertyBounds.require(path, opened.study(), installed);
-    return opened;
-  }
-
-  private void take(Path path, StudyFile.Opened opened) {
-    boolean kept = opened.fingerprint().equals(StudyFile.NEW);
-    Study study = opened.study();
-    show(path, opened.fingerprint(), kept ? StudyHistory.unsaved(study) : new StudyHistory(study));
+  /** Shows a study that was read in place of the one on screen. */
+  public void show(ReadStudy read) {
+    show(read.path(), read.opened().fingerprint(), read.history());
   }
 
   /**
