@@ -164,7 +164,7 @@ final class BlockJudge {
     double missing = sealing.missing(block.states[INITIATION][row]);
     block.low[DWELL][row] = Double.NaN;
     if (block.blocked[row] != 0) {
-      packs(block, row, Double.NaN);
+      packs(block, row, 0);
     } else if (!timed && filledAnyhow && remaining[row] <= missing) {
       packs(block, row, empty.fillLimit());
     } else {
