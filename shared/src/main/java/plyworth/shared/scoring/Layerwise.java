@@ -21,8 +21,9 @@ public interface Layerwise {
 
   /**
    * A form for some criteria alone, where that is less work: what only the others need may be
-   * missing from its state, and their columns stay as they are. Blocking rules, provided figures
-   * and the figures of the criteria that are asked for are those of this form.
+   * missing from its state, and their columns hold anything. Blocking rules are those of this form,
+   * and so, for candidates that nothing blocks, are provided figures and the figures of the
+   * criteria that are asked for. Those of blocked candidates may be anything: nobody reads them.
    *
    * @param criteria ids of criteria
    */

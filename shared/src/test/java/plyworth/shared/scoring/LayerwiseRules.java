@@ -135,13 +135,16 @@ final class LayerwiseRules {
     }
   }
 
+  /** What is said of a candidate; of one that is blocked only that it is. */
   private static List<Object> row(Block block, int criterion, int row) {
     List<Object> said = new ArrayList<>();
-    said.add(block.low[criterion][row]);
-    said.add(block.high[criterion][row]);
     said.add(block.blocked[row]);
     said.add(block.undecided[row]);
-    Arrays.stream(block.provided).forEach(figures -> said.add(figures[row]));
+    if (block.blocked[row] == 0) {
+      said.add(block.low[criterion][row]);
+      said.add(block.high[criterion][row]);
+      Arrays.stream(block.provided).forEach(figures -> said.add(figures[row]));
+    }
     return said;
   }
 

@@ -101,6 +101,11 @@ final class Criteria {
     return new ValueFunction(false, List.of(from, to));
   }
 
+  /** The column of a criterion. */
+  static int indexOf(String id) {
+    return ALL.stream().map(Criterion::id).toList().indexOf(id);
+  }
+
   private static BlockingRule rule(String id) {
     return new BlockingRule(id, Text.of("rule." + id));
   }

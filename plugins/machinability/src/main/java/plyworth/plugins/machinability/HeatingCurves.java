@@ -9,7 +9,8 @@ import java.util.Arrays;
  *
  * <p>Before {@code from} the two exponentials do not describe the start, and θ is taken as a
  * straight line from 1; that concerns the first two percent of the warming. Where the series does
- * not hold a second rate, its share is 0.
+ * not hold a second rate, its share is 0. What that start takes is worked out when it is asked for:
+ * at the dwell of a machine it is mostly over.
  */
 final class HeatingCurves {
 
@@ -28,12 +29,14 @@ final class HeatingCurves {
   private final double[] p2 = rates.p2;
   private final double[] r1 = new double[ROWS];
   private final double[] r2 = new double[ROWS];
+  private final double[] crest = new double[ROWS];
   private final double[] from = new double[ROWS];
   private final double[] atFrom = new double[ROWS];
   private final double[] slow = new double[ROWS];
   private final double[] fast = new double[ROWS];
   private final double[] value = new double[ROWS];
   private final double[] slope = new double[ROWS];
+  private boolean started;
 
   /** Slowest rate of a row, 1/s; NaN when the stack is not known. */
   double slowest(int row) {
@@ -48,20 +51,45 @@ final class HeatingCurves {
     rates.find(denominator);
     share(p1, r1);
     share(p2, r2);
-    crest(p1, r1, p2, r2, value);
-    Exponentials.log(value, slope);
+    crest(p1, r1, p2, r2, crest);
     for (int i = 0; i < ROWS; i++) {
-      settle(i, value[i], slope[i]);
+      settle(i);
     }
-    sum(from, atFrom);
+    started = false;
+  }
+
+  /** Keeps {@code count} curves, from a row of {@code kept} on. */
+  void keep(KeptCurves kept, int at, int count) {
+    System.arraycopy(p1, 0, kept.p1(), at, count);
+    System.arraycopy(p2, 0, kept.p2(), at, count);
+    System.arraycopy(r1, 0, kept.r1(), at, count);
+    System.arraycopy(r2, 0, kept.r2(), at, count);
+    System.arraycopy(crest, 0, kept.crest(), at, count);
+  }
+
+  /** Takes the curves of the first {@code count} of some rows that were kept. */
+  void take(KeptCurves kept, int[] rows, int count) {
+    for (int i = 0; i < count; i++) {
+      p1[i] = kept.p1()[rows[i]];
+      p2[i] = kept.p2()[rows[i]];
+      r1[i] = kept.r1()[rows[i]];
+      r2[i] = kept.r2()[rows[i]];
+      crest[i] = kept.crest()[rows[i]];
+    }
+    started = false;
   }
 
   /** Share of the step still missing at a time, 0 to 1. */
   void remaining(double time, double[] share) {
+    boolean over = started(time);
+    if (!over) {
+      start();
+    }
     Arrays.fill(value, time);
     sum(value, share);
     for (int i = 0; i < ROWS; i++) {
-      share[i] = time < from[i] ? 1 - (1 - atFrom[i]) * time / from[i] : Math.min(1, share[i]);
+      share[i] =
+          !over && time < from[i] ? 1 - (1 - atFrom[i]) * time / from[i] : Math.min(1, share[i]);
     }
   }
 
@@ -70,6 +98,7 @@ final class HeatingCurves {
    * where the slower exponential alone would be.
    */
   void time(double[] share, double[] time) {
+    start();
     divide(r1, share, value);
     Exponentials.log(value, slope);
     begin(slope, p1, from, time);
@@ -97,21 +126,45 @@ final class HeatingCurves {
     }
   }
 
-  /**
-   * Drops a second exponential that is none, and sets the time from which both hold: a little after
-   * the crest of the two, where that is; a tenth of the faster time constant when they only fall,
-   * but from below 1; 0 when they fall from 1 or more.
-   */
-  private void settle(int i, double crest, double logarithm) {
+  /** Drops a second exponential that is none: from then on the crest is at −∞. */
+  private void settle(int i) {
     if (!(p2[i] > p1[i]) || !(Math.abs(r2[i]) < 2)) {
       p2[i] = 2 * p1[i];
       r2[i] = 0 * p1[i];
-      from[i] = 0;
-    } else if (crest > 1) {
-      from[i] = 1.25 * logarithm / (p2[i] - p1[i]);
-    } else {
-      from[i] = r1[i] + r2[i] < 1 ? 0.1 / p2[i] : 0;
+      crest[i] = Double.NEGATIVE_INFINITY;
     }
+  }
+
+  /** Whether both exponentials hold at a time in every row, told by ln(x) ≤ x − 1 from above. */
+  private boolean started(double time) {
+    int early = 0;
+    for (int i = 0; i < ROWS; i++) {
+      boolean rises = crest[i] > 1 && 1.25 * (crest[i] - 1) > time * (p2[i] - p1[i]);
+      early += rises || 0.1 > time * p2[i] ? 1 : 0;
+    }
+    return early == 0;
+  }
+
+  /**
+   * Finds the time from which both exponentials hold: a little after the crest of the two, where
+   * that is; a tenth of the faster time constant when they only fall, but from below 1; 0 when they
+   * fall from 1 or more, and for a single one.
+   */
+  private void start() {
+    if (started) {
+      return;
+    }
+    Exponentials.log(crest, slope);
+    for (int i = 0; i < ROWS; i++) {
+      if (crest[i] > 1) {
+        from[i] = 1.25 * slope[i] / (p2[i] - p1[i]);
+      } else {
+        boolean single = crest[i] == Double.NEGATIVE_INFINITY;
+        from[i] = !single && r1[i] + r2[i] < 1 ? 0.1 / p2[i] : 0;
+      }
+    }
+    sum(from, atFrom);
+    started = true;
   }
 
   /** Residue of the step response, −numerator/(p·denominator′). */

@@ -26,6 +26,15 @@ final class Judge {
     this.attack = attack;
   }
 
+  /**
+   * What judges whole blocks.
+   *
+   * @param timed whether dwell or packs a minute are asked for
+   */
+  BlockJudge ofBlocks(boolean timed) {
+    return new BlockJudge(settings, attack, this, timed);
+  }
+
   /** The tile that this thread may fill. */
   SealTile tile() {
     return tiles.get();
@@ -92,7 +101,8 @@ final class Judge {
     tile.blocked[i] = blocked(initiation, tile.sealantUm[i], window, attackClass);
   }
 
-  private long blocked(double initiation, double sealantUm, double window, int attackClass) {
+  /** The rules that block. */
+  long blocked(double initiation, double sealantUm, double window, int attackClass) {
     long bits = attackClass == Attack.BLOCKED ? ATTACKED : 0;
     boolean sealant = !(initiation >= Sealing.NO_SEALANT_C);
     bits |= sealing.never(initiation) ? UNSEALABLE : 0;

@@ -1,6 +1,7 @@
 package plyworth.plugins.machinability;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import plyworth.shared.scoring.Block;
 import plyworth.shared.scoring.BoundsBlock;
@@ -40,14 +41,34 @@ final class MachinabilityLayerwise implements Layerwise {
   private final Attack attack;
   private final SealantGauge gauge;
   private final Judge judge;
+  private final Optional<ThreadLocal<BlockJudge>> blocks;
 
   MachinabilityLayerwise(
       ScoringContext context, Settings settings, Attack attack, SealantGauge gauge, Judge judge) {
+    this(context, settings, attack, gauge, judge, Optional.empty());
+  }
+
+  private MachinabilityLayerwise(
+      ScoringContext context,
+      Settings settings,
+      Attack attack,
+      SealantGauge gauge,
+      Judge judge,
+      Optional<ThreadLocal<BlockJudge>> blocks) {
     this.context = context;
     this.settings = settings;
     this.attack = attack;
     this.gauge = gauge;
     this.judge = judge;
+    this.blocks = blocks;
+  }
+
+  @Override
+  public Layerwise only(Set<String> criteria) {
+    boolean timed =
+        criteria.contains(Criteria.SEAL_DWELL) || criteria.contains(Criteria.PACKS_PER_MINUTE);
+    ThreadLocal<BlockJudge> own = ThreadLocal.withInitial(() -> judge.ofBlocks(timed));
+    return new MachinabilityLayerwise(context, settings, attack, gauge, judge, Optional.of(own));
   }
 
   @Override
@@ -79,6 +100,12 @@ final class MachinabilityLayerwise implements Layerwise {
 
   @Override
   public void finish(Block block) {
+    blocks.ifPresentOrElse(own -> own.get().judge(block), () -> judge(block));
+    System.arraycopy(block.states[BENDING + 2], 0, block.low[2], 0, block.size);
+    System.arraycopy(block.states[BENDING], 0, block.low[4], 0, block.size);
+  }
+
+  private void judge(Block block) {
     SealTile tile = judge.tile();
     for (int from = 0; from < block.size; from += SeriesColumns.ROWS) {
       int count = Math.min(SeriesColumns.ROWS, block.size - from);
@@ -91,8 +118,6 @@ final class MachinabilityLayerwise implements Layerwise {
       System.arraycopy(tile.packs, 0, block.provided[0], from, count);
       System.arraycopy(tile.blocked, 0, block.blocked, from, count);
     }
-    System.arraycopy(block.states[BENDING + 2], 0, block.low[2], 0, block.size);
-    System.arraycopy(block.states[BENDING], 0, block.low[4], 0, block.size);
   }
 
   @Override

@@ -39,24 +39,38 @@ final class SeriesColumns {
 
   /** Becomes a·b − less. */
   void product(SeriesColumns a, SeriesColumns b, double less) {
-    Arrays.fill(powers[0], -less);
-    for (int n = 1; n <= ORDER; n++) {
-      Arrays.fill(powers[n], 0);
-    }
-    addProduct(a, b);
-  }
-
-  /** Adds a·b, two of the products that make a power at a time. */
-  void addProduct(SeriesColumns a, SeriesColumns b) {
     double[][] x = a.powers;
     double[][] y = b.powers;
-    for (int n = 0; n <= ORDER; n++) {
-      int k = 0;
+    start(x[0], y[0], less, powers[0]);
+    for (int n = 1; n <= ORDER; n++) {
+      start(x[0], y[n], x[1], y[n - 1], powers[n]);
+    }
+    addProduct(a, b, 2);
+  }
+
+  /** Adds a·b. */
+  void addProduct(SeriesColumns a, SeriesColumns b) {
+    addProduct(a, b, 0);
+  }
+
+  /**
+   * Adds the products with the powers of a from an even one on, two of the products that make a
+   * power at a time, and for two powers at once.
+   */
+  private void addProduct(SeriesColumns a, SeriesColumns b, int first) {
+    double[][] x = a.powers;
+    double[][] y = b.powers;
+    for (int n = first; n <= ORDER; n += 2) {
+      int k = first;
+      for (; k < n && n < ORDER; k += 2) {
+        add(x[k], x[k + 1], y[n - k - 1], y[n - k], y[n - k + 1], powers[n], powers[n + 1]);
+      }
       for (; k < n; k += 2) {
         add(x[k], y[n - k], x[k + 1], y[n - k - 1], powers[n]);
       }
-      if (k == n) {
-        add(x[n], y[0], powers[n]);
+      add(x[n], y[0], powers[n]);
+      if (n < ORDER) {
+        add(x[n], y[1], x[n + 1], y[0], powers[n + 1]);
       }
     }
   }
@@ -103,6 +117,35 @@ final class SeriesColumns {
   private static void add(double[] a, double[] b, double[] c, double[] d, double[] r) {
     for (int i = 0; i < ROWS; i++) {
       r[i] += a[i] * b[i] + c[i] * d[i];
+    }
+  }
+
+  private static void add(
+      double[] x,
+      double[] xNext,
+      double[] yBefore,
+      double[] y,
+      double[] yNext,
+      double[] r,
+      double[] rNext) {
+    for (int i = 0; i < ROWS; i++) {
+      double a = x[i];
+      double b = xNext[i];
+      double c = y[i];
+      r[i] += a * c + b * yBefore[i];
+      rNext[i] += a * yNext[i] + b * c;
+    }
+  }
+
+  private static void start(double[] a, double[] b, double less, double[] r) {
+    for (int i = 0; i < ROWS; i++) {
+      r[i] = a[i] * b[i] - less;
+    }
+  }
+
+  private static void start(double[] a, double[] b, double[] c, double[] d, double[] r) {
+    for (int i = 0; i < ROWS; i++) {
+      r[i] = a[i] * b[i] + c[i] * d[i];
     }
   }
 

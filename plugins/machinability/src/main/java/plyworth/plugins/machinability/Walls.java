@@ -33,6 +33,20 @@ record Walls(SeriesColumns a, SeriesColumns b, SeriesColumns c, SeriesColumns d)
     }
   }
 
+  /** Reads what a plain zone needs, a and c, of the first {@code count} of some columns. */
+  void readPlain(double[][] states, int at, int[] columns, int count) {
+    for (int n = 1; n <= Series.ORDER; n++) {
+      gather(states[at + n - 1], columns, count, a.power(n));
+      gather(states[at + 2 * Series.ORDER + n], columns, count, c.power(n));
+    }
+  }
+
+  private static void gather(double[] states, int[] columns, int count, double[] power) {
+    for (int i = 0; i < count; i++) {
+      power[i] = states[columns[i]];
+    }
+  }
+
   /** Takes one wall into a row. */
   void put(int row, Wall wall) {
     for (int n = 0; n <= Series.ORDER; n++) {

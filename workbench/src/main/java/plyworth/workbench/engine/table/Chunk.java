@@ -54,8 +54,8 @@ public final class Chunk {
   }
 
   /**
-   * Figures of a criterion, or their lower ends where they are bounded. NaN when unknown, and for
-   * blocked candidates also where a plugin before the one of the criterion blocks them.
+   * Figures of a criterion, or their lower ends where they are bounded. NaN when unknown; what
+   * stands there for a blocked candidate means nothing.
    */
   public float[] low(int criterion) {
     return low[criterion];

@@ -33,10 +33,10 @@ public final class ChunkFiller {
     this.tabulation = tabulation;
     this.goOn = goOn;
     walk = tabulation.walk();
-    stretches = new Stretches(tabulation.layout());
+    stretches = new Stretches(tabulation.joining());
     blocks =
         new PluginBlocks(
-            tabulation.plugins(), tabulation.forms(), tabulation.layout(), tabulation.kept());
+            tabulation.plugins(), tabulation.forms(), tabulation.joining(), tabulation.kept());
   }
 
   /** Scores the paths from {@code first} on; null when it was cancelled on the way. */

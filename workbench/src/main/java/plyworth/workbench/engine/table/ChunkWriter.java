@@ -12,6 +12,7 @@ final class ChunkWriter implements PluginBlocks.Sink {
   private final float[][] low;
   private final float[][] high;
   private final byte[] codes;
+  private final float[] front = new float[PluginBlocks.CAPACITY];
   private int at;
 
   ChunkWriter(List<BoundCriterion> criteria, boolean[] kept, int rows) {
@@ -37,7 +38,7 @@ final class ChunkWriter implements PluginBlocks.Sink {
     for (int c = 0; c < low.length; c++) {
       BoundCriterion criterion = criteria.get(c);
       if (low[c] != null && criterion.plugin() == plugin) {
-        column(c, block.low[criterion.index()], block.high[criterion.index()], rows);
+        column(c, block, criterion.index(), rows);
       }
     }
   }
@@ -47,40 +48,53 @@ final class ChunkWriter implements PluginBlocks.Sink {
     at += size;
   }
 
-  private void column(int c, double[] from, double[] to, Remaining rows) {
-    if (to != from && high[c] == low[c]) {
-      high[c] = low[c].clone();
-    }
+  private void column(int c, Block block, int index, Remaining rows) {
+    double[] from = block.low[index];
+    double[] to = block.high[index];
     if (to == from) {
       exact(c, from, rows);
-    } else {
-      bounded(c, from, to, rows);
+      return;
+    }
+    if (high[c] == low[c]) {
+      high[c] = low[c].clone();
+    }
+    for (int k = 0; k < rows.size(); k++) {
+      if (block.blocked[k] == 0) {
+        bounded(c, from[k], to[k], at + rows.row(k));
+      }
     }
   }
 
   private void exact(int c, double[] figures, Remaining rows) {
-    for (int k = 0; k < rows.size(); k++) {
-      float figure = Narrowing.toOdd(figures[k]);
-      int row = at + rows.row(k);
-      low[c][row] = figure;
-      high[c][row] = figure;
-      if (figure != figure && codes[row] == Chunk.SCORED) {
-        codes[row] = Chunk.UNKNOWN;
+    boolean unknown = Narrowing.toOdd(figures, rows.size(), front);
+    rows.scatter(front, low[c], at);
+    if (high[c] != low[c]) {
+      rows.scatter(front, high[c], at);
+    }
+    for (int k = 0; unknown && k < rows.size(); k++) {
+      if (Float.isNaN(front[k])) {
+        unknown(at + rows.row(k));
       }
     }
   }
 
-  private void bounded(int c, double[] from, double[] to, Remaining rows) {
-    for (int k = 0; k < rows.size(); k++) {
-      boolean unknown = Double.isNaN(from[k]) || Double.isNaN(to[k]);
-      boolean exact = from[k] == to[k];
-      int row = at + rows.row(k);
-      low[c][row] =
-          unknown ? Float.NaN : exact ? Narrowing.toOdd(from[k]) : Narrowing.down(from[k]);
-      high[c][row] = unknown ? Float.NaN : exact ? low[c][row] : Narrowing.up(to[k]);
-      if (unknown && codes[row] == Chunk.SCORED) {
-        codes[row] = Chunk.UNKNOWN;
-      }
+  private void bounded(int c, double from, double to, int row) {
+    if (from == to) {
+      low[c][row] = Narrowing.toOdd(from);
+      high[c][row] = low[c][row];
+    } else if (Double.isNaN(from) || Double.isNaN(to)) {
+      low[c][row] = Float.NaN;
+      high[c][row] = Float.NaN;
+      unknown(row);
+    } else {
+      low[c][row] = Narrowing.down(from);
+      high[c][row] = Narrowing.up(to);
+    }
+  }
+
+  private void unknown(int row) {
+    if (codes[row] == Chunk.SCORED) {
+      codes[row] = Chunk.UNKNOWN;
     }
   }
 

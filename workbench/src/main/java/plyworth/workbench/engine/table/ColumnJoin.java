@@ -24,30 +24,7 @@ final class ColumnJoin {
    */
   static void join(
       StateLayout layout, double[] outer, double[][] inner, double[][] result, int count) {
-    parts(layout, 0, layout.parts(), outer, inner, result, count);
-  }
-
-  /** Joins the parts of a plugin alone; see the other. */
-  static void join(
-      StateLayout layout,
-      int plugin,
-      double[] outer,
-      double[][] inner,
-      double[][] result,
-      int count) {
-    int first = layout.firstPart(plugin);
-    parts(layout, first, layout.firstPart(plugin + 1), outer, inner, result, count);
-  }
-
-  private static void parts(
-      StateLayout layout,
-      int from,
-      int to,
-      double[] outer,
-      double[][] inner,
-      double[][] result,
-      int count) {
-    for (int part = from; part < to; part++) {
+    for (int part = 0; part < layout.parts(); part++) {
       join(layout.join(part), layout.offset(part), outer, inner, result, count);
     }
   }
@@ -113,6 +90,63 @@ final class ColumnJoin {
     for (int j = 0; j < count; j++) {
       double x = i[j];
       r[j] = Double.isNaN(o + x) ? Double.NaN : bits | (long) x;
+    }
+  }
+
+  /**
+   * Joins a part of one component, in place.
+   *
+   * @param outer the outer state
+   * @param column inner states; receives the joined ones
+   * @param from first row
+   * @param to row after the last
+   */
+  static void within(Join join, double outer, double[] column, int from, int to) {
+    switch (join) {
+      case SUM -> add(outer, column, from, to);
+      case MAX -> {
+        for (int j = from; j < to; j++) {
+          column[j] = Math.max(outer, column[j]);
+        }
+      }
+      case MIN -> {
+        for (int j = from; j < to; j++) {
+          column[j] = Math.min(outer, column[j]);
+        }
+      }
+      case INNERMOST -> fillAbsent(outer, column, from, to);
+      case OUTERMOST -> {
+        if (outer != Double.NEGATIVE_INFINITY) {
+          Arrays.fill(column, from, to, outer);
+        }
+      }
+      case BITS -> unite(outer, column, from, to);
+      case AFFINE, BENDING, HEAT ->
+          throw new IllegalArgumentException(join + " has several components");
+    }
+  }
+
+  private static void add(double outer, double[] column, int from, int to) {
+    if (outer != 0) {
+      for (int j = from; j < to; j++) {
+        column[j] += outer;
+      }
+    }
+  }
+
+  private static void fillAbsent(double outer, double[] column, int from, int to) {
+    for (int j = from; j < to; j++) {
+      column[j] = column[j] == Double.NEGATIVE_INFINITY ? outer : column[j];
+    }
+  }
+
+  private static void unite(double outer, double[] column, int from, int to) {
+    if (outer != 0) {
+      long bits = (long) outer;
+      for (int j = from; j < to; j++) {
+        double x = column[j];
+        column[j] = Double.isNaN(outer + x) ? Double.NaN : bits | (long) x;
+      }
     }
   }
 }

@@ -1,6 +1,7 @@
 package plyworth.workbench.engine.table;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -73,5 +74,10 @@ public final class Contributions {
   /** The state that an edge adds: that of the layer it leads to. Read only. */
   public double[] of(int edge) {
     return states.get(byEdge[edge]);
+  }
+
+  /** Whether some contribution differs from the neutral one in a range of components. */
+  boolean differ(double[] neutral, int from, int to) {
+    return states.stream().anyMatch(s -> Arrays.mismatch(s, from, to, neutral, from, to) >= 0);
   }
 }

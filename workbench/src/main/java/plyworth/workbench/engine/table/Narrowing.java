@@ -32,6 +32,21 @@ public final class Narrowing {
     return rarely(figure);
   }
 
+  /**
+   * The same for the first figures of a column.
+   *
+   * @return whether some are unknown
+   */
+  static boolean toOdd(double[] figures, int count, float[] narrow) {
+    int unknown = 0;
+    for (int k = 0; k < count; k++) {
+      float figure = toOdd(figures[k]);
+      narrow[k] = figure;
+      unknown += figure == figure ? 0 : 1;
+    }
+    return unknown > 0;
+  }
+
   private static float rarely(double figure) {
     float nearest = (float) figure;
     if (nearest == figure || Double.isNaN(figure)) {

@@ -44,10 +44,7 @@ final class PrefixWalk {
     joined = new int[deepest + 1];
     Arrays.fill(joined, -1);
     states[0] = layout.neutral();
-    alone = new double[layout.size()][1];
-    for (int c = 0; c < alone.length; c++) {
-      alone[c][0] = states[0][c];
-    }
+    alone = layout.columns(1);
   }
 
   /** Goes to a path. */

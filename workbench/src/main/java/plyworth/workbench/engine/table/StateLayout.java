@@ -1,6 +1,7 @@
 package plyworth.workbench.engine.table;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import plyworth.shared.scoring.Join;
@@ -15,12 +16,15 @@ public final class StateLayout {
   private final int[] offsets;
   private final int[] pluginStart;
   private final int[] firstPart;
+  private final double[] neutral;
 
-  private StateLayout(Join[] joins, int[] offsets, int[] pluginStart, int[] firstPart) {
+  private StateLayout(
+      Join[] joins, int[] offsets, int[] pluginStart, int[] firstPart, double[] neutral) {
     this.joins = joins;
     this.offsets = offsets;
     this.pluginStart = pluginStart;
     this.firstPart = firstPart;
+    this.neutral = neutral;
   }
 
   /** The layout of the layerwise forms; a plugin without one takes no room. */
@@ -40,7 +44,35 @@ public final class StateLayout {
     for (int i = 1; i < offsets.length; i++) {
       offsets[i] = offsets[i - 1] + joins.get(i - 1).size();
     }
-    return new StateLayout(joins.toArray(Join[]::new), offsets, start, firstPart);
+    double[] neutral = new double[start[plugins.size()]];
+    for (int i = 0; i < offsets.length; i++) {
+      joins.get(i).neutral(neutral, offsets[i]);
+    }
+    return new StateLayout(joins.toArray(Join[]::new), offsets, start, firstPart, neutral);
+  }
+
+  /**
+   * The same components without the parts to which nothing contributes: they stay neutral, and need
+   * neither be kept nor joined.
+   */
+  StateLayout joining(Contributions contributions) {
+    int[] first = new int[firstPart.length];
+    List<Integer> parts = new ArrayList<>();
+    for (int p = 0; p + 1 < firstPart.length; p++) {
+      for (int part = firstPart[p]; part < firstPart[p + 1]; part++) {
+        int from = offsets[part];
+        if (contributions.differ(neutral, from, from + joins[part].size())) {
+          parts.add(part);
+        }
+      }
+      first[p + 1] = parts.size();
+    }
+    return new StateLayout(
+        parts.stream().map(part -> joins[part]).toArray(Join[]::new),
+        parts.stream().mapToInt(part -> offsets[part]).toArray(),
+        pluginStart,
+        first,
+        neutral);
   }
 
   private static List<StatePart> parts(BoundPlugin plugin, Optional<Layerwise> form) {
@@ -50,6 +82,11 @@ public final class StateLayout {
   /** Number of components of the common state. */
   public int size() {
     return pluginStart[pluginStart.length - 1];
+  }
+
+  /** Number of components that are part of something. */
+  int kept() {
+    return Arrays.stream(joins).mapToInt(Join::size).sum();
   }
 
   /** First component of a plugin. */
@@ -84,11 +121,26 @@ public final class StateLayout {
 
   /** A new neutral state. */
   public double[] neutral() {
-    double[] state = new double[size()];
-    for (int i = 0; i < joins.length; i++) {
-      joins[i].neutral(state, offsets[i]);
+    return neutral.clone();
+  }
+
+  /** Columns for states: neutral ones, and none for components of no part. */
+  double[][] columns(int rows) {
+    double[][] columns = new double[size()][];
+    for (int part = 0; part < joins.length; part++) {
+      for (int c = offsets[part]; c < offsets[part] + joins[part].size(); c++) {
+        columns[c] = new double[rows];
+        Arrays.fill(columns[c], neutral[c]);
+      }
     }
-    return state;
+    return columns;
+  }
+
+  /** Makes the columns of a plugin neutral. */
+  void fillNeutral(int plugin, double[][] columns) {
+    for (int c = 0; c < columns.length; c++) {
+      Arrays.fill(columns[c], neutral[start(plugin) + c]);
+    }
   }
 
   /** Joins two states; {@code result} must be neither of them. */

@@ -2,6 +2,7 @@ package plyworth.workbench.engine.table;
 
 import java.util.ArrayList;
 import java.util.List;
+import plyworth.shared.scoring.Join;
 
 /**
  * The candidates of a block, as stretches of completions behind one prefix each. Their states are
@@ -10,7 +11,7 @@ import java.util.List;
  */
 final class Stretches {
 
-  /** Longest stretch joined at once: few enough rows for the nearest caches. */
+  /** Rows of which several components are joined at once: few enough for the nearest caches. */
   static final int LONGEST = 128;
 
   private static final class Stretch {
@@ -26,7 +27,7 @@ final class Stretches {
 
   private final StateLayout layout;
   private final List<Stretch> stretches = new ArrayList<>();
-  private final int[] wanted = new int[LONGEST];
+  private final int[] wanted = new int[PluginBlocks.CAPACITY];
   private final double[][] inner;
   private final double[][] joined;
   private int used;
@@ -51,16 +52,14 @@ final class Stretches {
    * @param to row after the last
    */
   void add(double[] prefix, double[][] completions, int from, int to) {
-    for (int at = from; at < to; at += LONGEST) {
-      if (used == stretches.size()) {
-        stretches.add(new Stretch(layout.size()));
-      }
-      Stretch stretch = stretches.get(used++);
-      System.arraycopy(prefix, 0, stretch.prefix, 0, prefix.length);
-      stretch.completions = completions;
-      stretch.from = at;
-      stretch.count = Math.min(LONGEST, to - at);
+    if (used == stretches.size()) {
+      stretches.add(new Stretch(layout.size()));
     }
+    Stretch stretch = stretches.get(used++);
+    System.arraycopy(prefix, 0, stretch.prefix, 0, prefix.length);
+    stretch.completions = completions;
+    stretch.from = from;
+    stretch.count = to - from;
   }
 
   /**
@@ -88,25 +87,50 @@ final class Stretches {
     }
   }
 
+  /** Joins the wanted rows of one stretch, part by part. */
   private void join(int plugin, Stretch stretch, int count, int at, double[][] columns) {
+    boolean together = wanted[count - 1] - wanted[0] == count - 1;
     int start = layout.start(plugin);
-    int end = start + layout.size(plugin);
-    for (int c = start; c < end; c++) {
-      if (count == stretch.count) {
-        System.arraycopy(stretch.completions[c], stretch.from, inner[c], 0, count);
+    for (int part = layout.firstPart(plugin); part < layout.firstPart(plugin + 1); part++) {
+      Join join = layout.join(part);
+      int offset = layout.offset(part);
+      if (join.size() == 1) {
+        double[] column = columns[offset - start];
+        copy(stretch.completions[offset], together, 0, count, column, at);
+        ColumnJoin.within(join, stretch.prefix[offset], column, at, at + count);
       } else {
-        gather(stretch.completions[c], inner[c], count);
+        for (int from = 0; from < count; from += LONGEST) {
+          int rows = Math.min(LONGEST, count - from);
+          several(join, offset, stretch, together, from, rows);
+          for (int c = offset; c < offset + join.size(); c++) {
+            System.arraycopy(joined[c], 0, columns[c - start], at + from, rows);
+          }
+        }
       }
-    }
-    ColumnJoin.join(layout, plugin, stretch.prefix, inner, joined, count);
-    for (int c = start; c < end; c++) {
-      System.arraycopy(joined[c], 0, columns[c - start], at, count);
     }
   }
 
-  private void gather(double[] column, double[] front, int count) {
-    for (int k = 0; k < count; k++) {
-      front[k] = column[wanted[k]];
+  /** Joins a part of several components; completions that begin at row 0 need no copy. */
+  private void several(
+      Join join, int offset, Stretch stretch, boolean together, int from, int rows) {
+    double[][] source = stretch.completions;
+    if (!together || wanted[from] > 0) {
+      source = inner;
+      for (int c = offset; c < offset + join.size(); c++) {
+        copy(stretch.completions[c], together, from, rows, inner[c], 0);
+      }
+    }
+    ColumnJoin.join(join, offset, stretch.prefix, source, joined, rows);
+  }
+
+  /** Copies some of the wanted rows of a column of completions. */
+  private void copy(double[] column, boolean together, int from, int rows, double[] to, int at) {
+    if (together) {
+      System.arraycopy(column, wanted[from], to, at, rows);
+      return;
+    }
+    for (int k = 0; k < rows; k++) {
+      to[at + k] = column[wanted[from + k]];
     }
   }
 }

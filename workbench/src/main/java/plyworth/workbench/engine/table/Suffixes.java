@@ -41,35 +41,33 @@ final class Suffixes {
     for (int node = 0; node < graph.nodes(); node++) {
       rows += graph.completions(node) <= longest ? graph.completions(node) : 0;
     }
-    return rows * layout.size() * Double.BYTES;
+    return rows * layout.kept() * Double.BYTES;
   }
 
   private void build(
       int node, CompiledGraph graph, Contributions contributions, StateLayout layout) {
     int rows = (int) graph.completions(node);
-    double[][] own = new double[layout.size()][rows];
-    double[][] joined = new double[layout.size()][rows];
-    int row = 0;
-    if (graph.ends(node)) {
-      double[] neutral = layout.neutral();
-      for (int c = 0; c < neutral.length; c++) {
-        own[c][0] = neutral[c];
-      }
-      row = 1;
-    }
+    double[][] own = layout.columns(rows);
+    double[][] joined = layout.columns(rows);
+    int row = graph.ends(node) ? 1 : 0;
     for (int edge = graph.edgeStart(node); edge < graph.edgeStart(node + 1); edge++) {
       int to = graph.edgeTo(edge);
       int count = (int) graph.completions(to);
       ColumnJoin.join(layout, contributions.of(edge), columns[to], joined, count);
       for (int c = 0; c < own.length; c++) {
-        System.arraycopy(joined[c], 0, own[c], row, count);
+        if (own[c] != null) {
+          System.arraycopy(joined[c], 0, own[c], row, count);
+        }
       }
       row += count;
     }
     columns[node] = own;
   }
 
-  /** States by component and completion; null when the node has too many completions. */
+  /**
+   * States by component and completion, without components of no part; null when the node has too
+   * many completions.
+   */
   double[][] of(int node) {
     return columns[node];
   }

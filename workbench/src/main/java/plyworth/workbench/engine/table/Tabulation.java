@@ -25,6 +25,7 @@ public final class Tabulation {
   private final BoundPlugins plugins;
   private final List<Optional<Layerwise>> forms;
   private final StateLayout layout;
+  private final StateLayout joining;
   private final Contributions contributions;
   private final Suffixes suffixes;
   private final boolean[] kept;
@@ -48,7 +49,8 @@ public final class Tabulation {
     forms = forms(plugins, kept);
     layout = StateLayout.of(plugins.plugins(), forms);
     contributions = Contributions.of(graph, plugins.plugins(), forms, layout);
-    suffixes = Suffixes.of(graph, contributions, layout);
+    joining = layout.joining(contributions);
+    suffixes = Suffixes.of(graph, contributions, joining);
     size = measure(budget);
   }
 
@@ -189,12 +191,17 @@ public final class Tabulation {
     return layout;
   }
 
+  /** What of a state has to be joined; see {@link StateLayout#joining}. */
+  StateLayout joining() {
+    return joining;
+  }
+
   /** What each edge adds to a state. */
   public Contributions contributions() {
     return contributions;
   }
 
   PrefixWalk walk() {
-    return new PrefixWalk(graph, contributions, suffixes, layout);
+    return new PrefixWalk(graph, contributions, suffixes, joining);
   }
 }

@@ -25,16 +25,34 @@ public final class Zones {
   static Zones of(Chunk chunk, int length) {
     int criteria = chunk.criteria();
     Zones zones = new Zones(length, criteria, (chunk.size() + length - 1) / length);
-    for (int row = 0; row < chunk.size(); row++) {
-      zones.blocked[row / length] += chunk.codes()[row] == Chunk.BLOCKED ? 1 : 0;
-    }
     for (int c = 0; c < criteria; c++) {
       if (chunk.has(c)) {
         zones.columns(c);
-        zones.measure(c, chunk);
+      }
+    }
+    int[] rows = new int[length];
+    for (int zone = 0; zone < zones.count(); zone++) {
+      int first = zone * length;
+      int end = Math.min(chunk.size(), first + length);
+      int open = open(chunk.codes(), first, end, rows);
+      zones.blocked[zone] = end - first - open;
+      for (int c = 0; c < criteria; c++) {
+        if (chunk.has(c)) {
+          zones.measure(c, zone, chunk, rows, open);
+        }
       }
     }
     return zones;
+  }
+
+  /** Writes the rows that are not blocked; returns their number. */
+  private static int open(byte[] codes, int first, int end, int[] rows) {
+    int open = 0;
+    for (int row = first; row < end; row++) {
+      rows[open] = row;
+      open += codes[row] == Chunk.BLOCKED ? 0 : 1;
+    }
+    return open;
   }
 
   /** All zones as one. */
@@ -63,26 +81,34 @@ public final class Zones {
     unknown[criterion] = new boolean[count()];
   }
 
-  private void measure(int criterion, Chunk chunk) {
+  /** Measures the given rows, two at a time, so that a comparison need not wait for the last. */
+  private void measure(int criterion, int zone, Chunk chunk, int[] rows, int count) {
     float[] low = chunk.low(criterion);
     float[] high = chunk.high(criterion);
-    byte[] codes = chunk.codes();
-    for (int zone = 0; zone < count(); zone++) {
-      float least = Float.POSITIVE_INFINITY;
-      float most = Float.NEGATIVE_INFINITY;
-      boolean missing = false;
-      int end = Math.min(chunk.size(), (zone + 1) * length);
-      for (int row = zone * length; row < end; row++) {
-        if (codes[row] != Chunk.BLOCKED) {
-          least = low[row] < least ? low[row] : least;
-          most = high[row] > most ? high[row] : most;
-          missing |= Float.isNaN(low[row]);
-        }
-      }
-      lowest[criterion][zone] = least;
-      highest[criterion][zone] = most;
-      unknown[criterion][zone] = missing;
+    float least = Float.POSITIVE_INFINITY;
+    float most = Float.NEGATIVE_INFINITY;
+    float leastNext = least;
+    float mostNext = most;
+    boolean missing = false;
+    int k = 0;
+    for (; k < count - 1; k += 2) {
+      int row = rows[k];
+      int next = rows[k + 1];
+      least = low[row] < least ? low[row] : least;
+      most = high[row] > most ? high[row] : most;
+      leastNext = low[next] < leastNext ? low[next] : leastNext;
+      mostNext = high[next] > mostNext ? high[next] : mostNext;
+      missing |= low[row] != low[row] | low[next] != low[next];
     }
+    if (k < count) {
+      int row = rows[k];
+      least = low[row] < least ? low[row] : least;
+      most = high[row] > most ? high[row] : most;
+      missing |= low[row] != low[row];
+    }
+    lowest[criterion][zone] = leastNext < least ? leastNext : least;
+    highest[criterion][zone] = mostNext > most ? mostNext : most;
+    unknown[criterion][zone] = missing;
   }
 
   /** Number of zones. */

@@ -2,6 +2,7 @@ package plyworth.workbench.engine.table;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -43,6 +44,31 @@ class ColumnJoinTest {
               .describedAs("%s component %d, seed %d: off by %s", join, c - at, seed, difference)
               .isTrue();
         }
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(
+      names = {"AFFINE", "BENDING", "HEAT"},
+      mode = EnumSource.Mode.EXCLUDE)
+  void aColumnThatIsJoinedInPlaceIsJoinedAsSingleStatesAre(Join join) {
+    int from = 5;
+    for (int seed = 0; seed < 100; seed++) {
+      Random random = new Random(seed);
+      double[] outer = state(join, 0, random);
+      double[] inner = new double[ROWS];
+      Arrays.setAll(inner, row -> state(join, 0, random)[0]);
+      double[] column = inner.clone();
+      ColumnJoin.within(join, outer[0], column, from, ROWS);
+      for (int row = 0; row < ROWS; row++) {
+        double[] expected = {inner[row]};
+        if (row >= from) {
+          join.join(outer, new double[] {inner[row]}, expected, 0);
+        }
+        assertThat(Double.valueOf(column[row]))
+            .as("%s row %d, seed %d", join, row, seed)
+            .isEqualTo(Double.valueOf(expected[0]));
       }
     }
   }
