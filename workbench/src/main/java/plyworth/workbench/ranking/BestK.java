@@ -24,6 +24,11 @@ final class BestK implements Shortlist {
   }
 
   @Override
+  public double least() {
+    return threshold;
+  }
+
+  @Override
   public void offer(double value, long path) {
     if (!admits(value, path)) {
       return;

@@ -7,14 +7,11 @@ import plyworth.workbench.engine.table.Chunk;
 import plyworth.workbench.engine.table.Zones;
 
 /**
- * What one criterion of a table is worth by one value function, on two levels of bounds and row by
- * row: computed where a ranking first looks, and kept while the value function stays. The unknown
- * counts as 0. Bounds may be asked for by several threads.
+ * What one criterion of a table is worth by one value function, on three levels of bounds and row
+ * by row: computed where a ranking first looks, and kept while the value function stays. The
+ * unknown counts as 0. Bounds of chunks and zones may be asked for by several threads.
  */
 final class CriterionValues {
-
-  /** Most zones whose rows are kept: 8 MiB. */
-  private static final int MOST = 8192;
 
   private final CandidateTable table;
   private final int criterion;
@@ -22,9 +19,10 @@ final class CriterionValues {
   private final ValueCurve curve;
   private final AtomicReferenceArray<double[]> highest;
   private final AtomicReferenceArray<double[]> lowest;
+  private final SlotValues strips = new SlotValues(Strips.PER_ZONE);
+  private final SlotValues worst = new SlotValues(Strips.ROWS);
+  private final SlotValues best = new SlotValues(Strips.ROWS);
   private double[] whole;
-  private ZoneRows[][] kept;
-  private int keeping;
 
   CriterionValues(CandidateTable table, int criterion, ValueFunction function) {
     this.table = table;
@@ -33,12 +31,16 @@ final class CriterionValues {
     curve = new ValueCurve(function);
     highest = new AtomicReferenceArray<>(table.chunks());
     lowest = new AtomicReferenceArray<>(table.chunks());
-    kept = new ZoneRows[table.chunks()][];
   }
 
   /** The value function. */
   ValueFunction function() {
     return function;
+  }
+
+  /** The same, ready to be asked. */
+  ValueCurve curve() {
+    return curve;
   }
 
   /** Highest value in every chunk. */
@@ -100,32 +102,64 @@ final class CriterionValues {
     return low <= high ? curve.lowest(low, high) : 0;
   }
 
-  /** Values of the rows of a zone, kept for the next ranking; for one thread at a time. */
-  ZoneRows kept(int index, int zone) {
-    if (kept[index] == null) {
-      kept[index] = new ZoneRows[table.chunk(index).zones().count()];
+  /**
+   * Makes sure that the highest values of the strips of a zone are in its slot; for one thread at a
+   * time, as what follows.
+   */
+  void fillStrips(int index, int zone, int slot, int round) {
+    if (!strips.has(slot, round)) {
+      double[] values = strips.fill(slot, round);
+      int at = slot * Strips.PER_ZONE;
+      for (int s = 0; s < Strips.PER_ZONE; s++) {
+        values[at + s] = strip(table.chunk(index), zone * Chunk.ZONE + s * Strips.ROWS);
+      }
     }
-    ZoneRows rows = kept[index][zone];
-    if (rows == null) {
-      rows = rows(index, zone);
-      keep(index, zone, rows);
-    }
-    return rows;
   }
 
-  private void keep(int index, int zone, ZoneRows rows) {
-    if (keeping == MOST) {
-      kept = new ZoneRows[table.chunks()][];
-      keeping = 0;
-    }
-    if (kept[index] == null) {
-      kept[index] = new ZoneRows[table.chunk(index).zones().count()];
-    }
-    kept[index][zone] = rows;
-    keeping++;
+  /** Highest values of strips, by slot of their zone. */
+  double[] strips() {
+    return strips.all();
   }
 
-  /** Values of the rows of a zone, kept nowhere. */
+  private double strip(Chunk chunk, int from) {
+    float[] low = chunk.low(criterion);
+    float[] high = chunk.high(criterion);
+    byte[] codes = chunk.codes();
+    float least = Float.POSITIVE_INFINITY;
+    float most = Float.NEGATIVE_INFINITY;
+    for (int row = from; row < Math.min(chunk.size(), from + Strips.ROWS); row++) {
+      if (codes[row] != Chunk.BLOCKED) {
+        least = low[row] < least ? low[row] : least;
+        most = high[row] > most ? high[row] : most;
+      }
+    }
+    return least <= most ? curve.highest(least, most) : 0;
+  }
+
+  /** Makes sure that the values of the rows of a strip are in its slot. */
+  void fillRows(int index, int strip, int slot, int round) {
+    if (!best.has(slot, round)) {
+      ZoneRows rows =
+          ZoneRows.of(curve, table.chunk(index), criterion, strip * Strips.ROWS, Strips.ROWS);
+      int count = rows.best().length;
+      System.arraycopy(rows.best(), 0, best.fill(slot, round), slot * Strips.ROWS, count);
+      if (rows.bounded()) {
+        System.arraycopy(rows.worst(), 0, worst.fill(slot, round), slot * Strips.ROWS, count);
+      }
+    }
+  }
+
+  /** Highest values of rows, by slot of their strip. */
+  double[] best() {
+    return best.all();
+  }
+
+  /** Lowest value of a row, by its place in the slot of its strip. */
+  double worst(int at, int round) {
+    return (worst.has(at / Strips.ROWS, round) ? worst : best).all()[at];
+  }
+
+  /** Values of the rows of a zone, kept nowhere; for any number of threads. */
   ZoneRows rows(int index, int zone) {
     return ZoneRows.of(curve, table.chunk(index), criterion, zone);
   }

@@ -54,6 +54,11 @@ public final class Ranker implements ExactRanker {
               }
 
               @Override
+              public double least() {
+                return best.least();
+              }
+
+              @Override
               public void visit(long path, Group group, double worst, double highest) {
                 if (group == Group.RANKED) {
                   best.offer(worst, path);
@@ -170,7 +175,7 @@ public final class Ranker implements ExactRanker {
                 entry -> {
                   Valuation exactly = refined.get(entry.path());
                   return new RankedCandidate(
-                      entry.path(), exactly == null ? model.value(table, entry.path()) : exactly);
+                      entry.path(), exactly == null ? bounds.valuation(model, entry.path()) : exactly);
                 })
             .toList();
     return Ranking.counted(model, candidates, new RankCounter(table, groups, bounds, model));

@@ -1,12 +1,11 @@
 package plyworth.workbench.ranking;
 
-import java.util.stream.IntStream;
 import plyworth.workbench.engine.table.CandidateTable;
 import plyworth.workbench.engine.table.Chunk;
 
 /**
  * Visits the candidates of a table that may be good enough, most promising chunks first, skipping
- * chunks and zones whose largest values do not reach.
+ * chunks, zones and strips whose largest values do not reach.
  */
 final class TableScan {
 
@@ -14,6 +13,11 @@ final class TableScan {
   interface Visitor {
     /** Whether any candidate from {@code path} on with at most this value is still of interest. */
     boolean admits(double value, long path);
+
+    /** A value below which none is of interest any more. */
+    default double least() {
+      return Double.NEGATIVE_INFINITY;
+    }
 
     /** A candidate; {@code worst} and {@code best} as in {@link RowValues}. */
     void visit(long path, Group group, double worst, double best);
@@ -43,17 +47,16 @@ final class TableScan {
 
   /** Visits ranked candidates, and open ones when they are wanted. */
   void run(boolean open, Visitor visitor) {
-    RowValues values = new RowValues(model);
-    double[] chunkBounds = bounds.whole(model);
-    IntStream.range(0, table.chunks())
-        .filter(i -> chunkBounds[i] >= floor)
-        .boxed()
-        .sorted((a, b) -> Double.compare(chunkBounds[b], chunkBounds[a]))
-        .filter(i -> visitor.admits(chunkBounds[i], (long) i * Chunk.ROWS))
-        .forEachOrdered(i -> chunk(i, open, values, visitor));
+    double[] whole = bounds.whole(model);
+    ZoneScan zones = new ZoneScan(groups, bounds, model, floor, visitor);
+    for (int chunk : Promising.first(whole, floor)) {
+      if (visitor.admits(whole[chunk], (long) chunk * Chunk.ROWS)) {
+        chunk(chunk, open, zones, visitor);
+      }
+    }
   }
 
-  private void chunk(int index, boolean open, RowValues values, Visitor visitor) {
+  private void chunk(int index, boolean open, ZoneScan zones, Visitor visitor) {
     double[] highest = bounds.highest(model, index);
     int[] ranked = groups.rankedPerZone(index);
     for (int zone = 0; zone < highest.length; zone++) {
@@ -61,14 +64,9 @@ final class TableScan {
       if (highest[zone] >= floor
           && (open || ranked[zone] > 0)
           && visitor.admits(highest[zone], path)) {
-        compute(index, zone, values);
-        rows(groups.of(index), zone, (long) index * Chunk.ROWS, values, floor, visitor);
+        zones.run(index, zone);
       }
     }
-  }
-
-  private void compute(int index, int zone, RowValues values) {
-    values.compute(c -> bounds.of(c).kept(index, zone));
   }
 
   /**
