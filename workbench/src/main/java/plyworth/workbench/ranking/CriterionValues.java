@@ -23,6 +23,7 @@ final class CriterionValues {
   private final SlotValues worst = new SlotValues(Strips.ROWS);
   private final SlotValues best = new SlotValues(Strips.ROWS);
   private double[] whole;
+  private double[] bands;
 
   CriterionValues(CandidateTable table, int criterion, ValueFunction function) {
     this.table = table;
@@ -54,7 +55,30 @@ final class CriterionValues {
     return whole;
   }
 
-  /** Highest value in every zone of a chunk. */
+  /** Highest value in every band of the table. */
+  synchronized double[] bands() {
+    if (bands == null) {
+      bands = new double[Bands.in(table.rows())];
+      for (int i = 0; i < bands.length; i++) {
+        bands[i] = band(table.chunk(i / Bands.PER_CHUNK), i % Bands.PER_CHUNK * Bands.ZONES);
+      }
+    }
+    return bands;
+  }
+
+  private double band(Chunk chunk, int from) {
+    float least = Float.POSITIVE_INFINITY;
+    float most = Float.NEGATIVE_INFINITY;
+    Zones zones = chunk.zones();
+    int end = chunk.has(criterion) ? Math.min(zones.count(), from + Bands.ZONES) : from;
+    for (int zone = from; zone < end; zone++) {
+      least = Math.min(least, zones.lowest(criterion)[zone]);
+      most = Math.max(most, zones.highest(criterion)[zone]);
+    }
+    return least <= most ? curve.highest(least, most) : 0;
+  }
+
+  /** Highest value in every zone of a chunk, and 0 up to the end of its last band. */
   double[] highest(int index) {
     double[] values = highest.get(index);
     if (values == null) {
@@ -75,8 +99,9 @@ final class CriterionValues {
   }
 
   private double[] highest(Chunk chunk, Zones zones) {
-    double[] values = new double[zones.count()];
-    for (int z = 0; chunk.has(criterion) && z < values.length; z++) {
+    int count = zones.count();
+    double[] values = new double[(count + Bands.ZONES - 1) / Bands.ZONES * Bands.ZONES];
+    for (int z = 0; chunk.has(criterion) && z < count; z++) {
       float low = zones.lowest(criterion)[z];
       float high = zones.highest(criterion)[z];
       values[z] = low <= high ? curve.highest(low, high) : 0;

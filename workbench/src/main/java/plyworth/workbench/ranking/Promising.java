@@ -5,24 +5,50 @@ import java.util.Arrays;
 /** An order in which bounds are looked at. */
 final class Promising {
 
-  /** Bits of a key that tell which bound it is; the others are the first of the bound. */
-  private static final long PLACE = (1L << 24) - 1;
+  /** Steps in which bounds are told apart: sorting them exactly would take longer than it saves. */
+  private static final int STEPS = 256;
 
   private Promising() {}
 
-  /** The places of bounds that reach a floor, the highest first but for the last few digits. */
+  /**
+   * The places of bounds that reach a floor, the highest first but for small differences; where
+   * they are level, the first place first.
+   */
   static int[] first(double[] bounds, double floor) {
-    long[] keys = new long[bounds.length];
+    int[] reaching = reaching(bounds, floor);
+    double highest = Double.NEGATIVE_INFINITY;
+    double lowest = Double.POSITIVE_INFINITY;
+    for (int place : reaching) {
+      highest = Math.max(highest, bounds[place]);
+      lowest = Math.min(lowest, bounds[place]);
+    }
+    return highest > lowest ? sorted(bounds, reaching, highest, highest - lowest) : reaching;
+  }
+
+  private static int[] reaching(double[] bounds, double floor) {
+    int[] reaching = new int[bounds.length];
     int count = 0;
     for (int i = 0; i < bounds.length; i++) {
-      keys[count] = Double.doubleToRawLongBits(bounds[i]) & ~PLACE | PLACE - i;
+      reaching[count] = i;
       count += bounds[i] >= floor ? 1 : 0;
     }
-    Arrays.sort(keys, 0, count);
-    int[] places = new int[count];
-    for (int i = 0; i < count; i++) {
-      places[i] = (int) (PLACE - (keys[count - 1 - i] & PLACE));
+    return Arrays.copyOf(reaching, count);
+  }
+
+  private static int[] sorted(double[] bounds, int[] places, double highest, double range) {
+    int[] at = new int[STEPS + 1];
+    for (int place : places) {
+      at[step(bounds[place], highest, range) + 1]++;
     }
-    return places;
+    Arrays.parallelPrefix(at, Integer::sum);
+    int[] sorted = new int[places.length];
+    for (int place : places) {
+      sorted[at[step(bounds[place], highest, range)]++] = place;
+    }
+    return sorted;
+  }
+
+  private static int step(double bound, double highest, double range) {
+    return (int) ((highest - bound) / range * (STEPS - 1));
   }
 }

@@ -1,11 +1,10 @@
 package plyworth.workbench.ranking;
 
-import plyworth.workbench.engine.table.CandidateTable;
 import plyworth.workbench.engine.table.Chunk;
 
 /**
- * Visits the candidates of a table that may be good enough, most promising chunks first, skipping
- * chunks, zones and strips whose largest values do not reach.
+ * Visits the candidates of a table that may be good enough, most promising bands first, skipping
+ * bands, zones and strips whose largest values do not reach.
  */
 final class TableScan {
 
@@ -25,7 +24,6 @@ final class TableScan {
 
   private static final Group[] GROUPS = Group.values();
 
-  private final CandidateTable table;
   private final Groups groups;
   private final ValueBounds bounds;
   private final ValueModel model;
@@ -36,9 +34,7 @@ final class TableScan {
    *
    * @param floor candidates that can only be worth less are not visited
    */
-  TableScan(
-      CandidateTable table, Groups groups, ValueBounds bounds, ValueModel model, double floor) {
-    this.table = table;
+  TableScan(Groups groups, ValueBounds bounds, ValueModel model, double floor) {
     this.groups = groups;
     this.bounds = bounds;
     this.model = model;
@@ -47,24 +43,11 @@ final class TableScan {
 
   /** Visits ranked candidates, and open ones when they are wanted. */
   void run(boolean open, Visitor visitor) {
-    double[] whole = bounds.whole(model);
-    ZoneScan zones = new ZoneScan(groups, bounds, model, floor, visitor);
-    for (int chunk : Promising.first(whole, floor)) {
-      if (visitor.admits(whole[chunk], (long) chunk * Chunk.ROWS)) {
-        chunk(chunk, open, zones, visitor);
-      }
-    }
-  }
-
-  private void chunk(int index, boolean open, ZoneScan zones, Visitor visitor) {
-    double[] highest = bounds.highest(model, index);
-    int[] ranked = groups.rankedPerZone(index);
-    for (int zone = 0; zone < highest.length; zone++) {
-      long path = (long) index * Chunk.ROWS + (long) zone * Chunk.ZONE;
-      if (highest[zone] >= floor
-          && (open || ranked[zone] > 0)
-          && visitor.admits(highest[zone], path)) {
-        zones.run(index, zone);
+    double[] bands = bounds.bands(model);
+    ZoneScan zones = new ZoneScan(groups, bounds, model, open, floor, visitor);
+    for (int band : Promising.first(bands, floor)) {
+      if (bands[band] >= visitor.least() && visitor.admits(bands[band], (long) band * Bands.ROWS)) {
+        zones.band(band);
       }
     }
   }

@@ -13,6 +13,7 @@ import plyworth.workbench.engine.table.Chunk;
 final class ValueBounds {
 
   private final CandidateTable table;
+
   /** Most zones whose strips are kept: 4 MiB a criterion. */
   private static final int ZONES = 1 << 16;
 
@@ -82,6 +83,15 @@ final class ValueBounds {
     double[] sums = new double[table.chunks()];
     for (int c : Weights.counting(model)) {
       Weights.add(model.criteria().get(c).weight(), criteria[c].whole(), sums);
+    }
+    return sums;
+  }
+
+  /** By band of the table, a value that no candidate in it exceeds. */
+  double[] bands(ValueModel model) {
+    double[] sums = new double[Bands.in(table.rows())];
+    for (int c : Weights.counting(model)) {
+      Weights.add(model.criteria().get(c).weight(), criteria[c].bands(), sums);
     }
     return sums;
   }

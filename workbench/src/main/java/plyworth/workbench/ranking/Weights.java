@@ -19,9 +19,10 @@ final class Weights {
     return Arrays.copyOf(counting, count);
   }
 
-  /** Adds weighted values, one to each sum. */
+  /** Adds weighted values, one to each sum, as far as there are both. */
   static void add(double weight, double[] values, double[] sums) {
-    for (int i = 0; i < values.length; i++) {
+    int count = Math.min(values.length, sums.length);
+    for (int i = 0; i < count; i++) {
       sums[i] += weight * values[i];
     }
   }

@@ -15,8 +15,11 @@ final class ZoneScan {
   private final int generation;
   private final double[][] stripValues;
   private final double[][] rowValues;
+  private final double[][] zoneValues;
+  private final boolean open;
   private final double floor;
   private final TableScan.Visitor visitor;
+  private final double[] zones = new double[Bands.ZONES];
   private final double[] strips = new double[Strips.PER_ZONE];
   private final double[] best = new double[Strips.ROWS];
 
@@ -25,28 +28,52 @@ final class ZoneScan {
       Groups groups,
       ValueBounds bounds,
       ValueModel model,
+      boolean open,
       double floor,
       TableScan.Visitor visitor) {
     this.groups = groups;
     this.bounds = bounds;
+    this.open = open;
     this.floor = floor;
     this.visitor = visitor;
     int[] counting = Weights.counting(model);
     criteria = Arrays.stream(counting).mapToObj(bounds::of).toArray(CriterionValues[]::new);
     generation = bounds.generation(counting);
+    zoneValues = new double[criteria.length][];
     stripValues = Arrays.stream(criteria).map(CriterionValues::strips).toArray(double[][]::new);
     rowValues = Arrays.stream(criteria).map(CriterionValues::best).toArray(double[][]::new);
     weights = Arrays.stream(counting).mapToDouble(c -> model.criteria().get(c).weight()).toArray();
   }
 
-  /** Visits a zone. */
-  void run(int chunk, int zone) {
+  /** Visits a band of the table. */
+  void band(int band) {
+    int chunk = band / Bands.PER_CHUNK;
+    int first = band % Bands.PER_CHUNK * Bands.ZONES;
+    for (int i = 0; i < criteria.length; i++) {
+      zoneValues[i] = criteria[i].highest(chunk);
+    }
+    Weights.sumEight(weights, zoneValues, first, zones, 0);
+    int[] ranked = groups.rankedPerZone(chunk);
+    int count = Math.min(Bands.ZONES, ranked.length - first);
+    for (int z = 0; z < count; z++) {
+      long path = (long) chunk * Chunk.ROWS + (long) (first + z) * Chunk.ZONE;
+      if ((open || ranked[first + z] > 0) && reaches(zones[z], path)) {
+        zone(chunk, first + z);
+      }
+    }
+  }
+
+  private boolean reaches(double value, long path) {
+    return value >= floor && value >= visitor.least() && visitor.admits(value, path);
+  }
+
+  private void zone(int chunk, int zone) {
     sumUp(chunk, zone);
     int first = zone * Strips.PER_ZONE;
     int count = Math.min(Strips.PER_ZONE, Strips.in(groups.of(chunk).length) - first);
     for (int s = 0; s < count; s++) {
       long path = (long) chunk * Chunk.ROWS + (long) (first + s) * Strips.ROWS;
-      if (strips[s] >= floor && strips[s] >= visitor.least() && visitor.admits(strips[s], path)) {
+      if (reaches(strips[s], path)) {
         strip(chunk, first + s);
       }
     }
