@@ -7,9 +7,9 @@ import plyworth.workbench.engine.table.Chunk;
 import plyworth.workbench.engine.table.Zones;
 
 /**
- * What one criterion of a table is worth by one value function, on three levels of bounds and row
- * by row: computed where a ranking first looks, and kept while the value function stays. The
- * unknown counts as 0. Bounds of chunks and zones may be asked for by several threads.
+ * What one criterion of a table is worth by one value function, by chunk, zone and row: computed
+ * where a ranking first looks, and kept while the value function stays. The unknown counts as 0.
+ * May be asked by several threads, but for {@link #bounds}.
  */
 final class CriterionValues {
 
@@ -19,11 +19,8 @@ final class CriterionValues {
   private final ValueCurve curve;
   private final AtomicReferenceArray<double[]> highest;
   private final AtomicReferenceArray<double[]> lowest;
-  private final SlotValues strips = new SlotValues(Strips.PER_ZONE);
-  private final SlotValues worst = new SlotValues(Strips.ROWS);
-  private final SlotValues best = new SlotValues(Strips.ROWS);
+  private final CriterionBounds bounds;
   private double[] whole;
-  private double[] bands;
 
   CriterionValues(CandidateTable table, int criterion, ValueFunction function) {
     this.table = table;
@@ -32,6 +29,7 @@ final class CriterionValues {
     curve = new ValueCurve(function);
     highest = new AtomicReferenceArray<>(table.chunks());
     lowest = new AtomicReferenceArray<>(table.chunks());
+    bounds = new CriterionBounds(table, criterion, curve);
   }
 
   /** The value function. */
@@ -42,6 +40,11 @@ final class CriterionValues {
   /** The same, ready to be asked. */
   ValueCurve curve() {
     return curve;
+  }
+
+  /** What it is worth at most, for one thread at a time. */
+  CriterionBounds bounds() {
+    return bounds;
   }
 
   /** Highest value in every chunk. */
@@ -55,30 +58,7 @@ final class CriterionValues {
     return whole;
   }
 
-  /** Highest value in every band of the table. */
-  synchronized double[] bands() {
-    if (bands == null) {
-      bands = new double[Bands.in(table.rows())];
-      for (int i = 0; i < bands.length; i++) {
-        bands[i] = band(table.chunk(i / Bands.PER_CHUNK), i % Bands.PER_CHUNK * Bands.ZONES);
-      }
-    }
-    return bands;
-  }
-
-  private double band(Chunk chunk, int from) {
-    float least = Float.POSITIVE_INFINITY;
-    float most = Float.NEGATIVE_INFINITY;
-    Zones zones = chunk.zones();
-    int end = chunk.has(criterion) ? Math.min(zones.count(), from + Bands.ZONES) : from;
-    for (int zone = from; zone < end; zone++) {
-      least = Math.min(least, zones.lowest(criterion)[zone]);
-      most = Math.max(most, zones.highest(criterion)[zone]);
-    }
-    return least <= most ? curve.highest(least, most) : 0;
-  }
-
-  /** Highest value in every zone of a chunk, and 0 up to the end of its last band. */
+  /** Highest value in every zone of a chunk. */
   double[] highest(int index) {
     double[] values = highest.get(index);
     if (values == null) {
@@ -99,9 +79,8 @@ final class CriterionValues {
   }
 
   private double[] highest(Chunk chunk, Zones zones) {
-    int count = zones.count();
-    double[] values = new double[(count + Bands.ZONES - 1) / Bands.ZONES * Bands.ZONES];
-    for (int z = 0; chunk.has(criterion) && z < count; z++) {
+    double[] values = new double[zones.count()];
+    for (int z = 0; chunk.has(criterion) && z < values.length; z++) {
       float low = zones.lowest(criterion)[z];
       float high = zones.highest(criterion)[z];
       values[z] = low <= high ? curve.highest(low, high) : 0;
@@ -120,6 +99,13 @@ final class CriterionValues {
     return values;
   }
 
+  /** Highest value of a single candidate. */
+  double best(Chunk chunk, int row) {
+    float low = chunk.low(criterion)[row];
+    float high = chunk.high(criterion)[row];
+    return low <= high ? curve.highest(low, high) : 0;
+  }
+
   /** Lowest value of a single candidate. */
   double worst(Chunk chunk, int row) {
     float low = chunk.low(criterion)[row];
@@ -127,64 +113,7 @@ final class CriterionValues {
     return low <= high ? curve.lowest(low, high) : 0;
   }
 
-  /**
-   * Makes sure that the highest values of the strips of a zone are in its slot; for one thread at a
-   * time, as what follows.
-   */
-  void fillStrips(int index, int zone, int slot, int round) {
-    if (!strips.has(slot, round)) {
-      double[] values = strips.fill(slot, round);
-      int at = slot * Strips.PER_ZONE;
-      for (int s = 0; s < Strips.PER_ZONE; s++) {
-        values[at + s] = strip(table.chunk(index), zone * Chunk.ZONE + s * Strips.ROWS);
-      }
-    }
-  }
-
-  /** Highest values of strips, by slot of their zone. */
-  double[] strips() {
-    return strips.all();
-  }
-
-  private double strip(Chunk chunk, int from) {
-    float[] low = chunk.low(criterion);
-    float[] high = chunk.high(criterion);
-    byte[] codes = chunk.codes();
-    float least = Float.POSITIVE_INFINITY;
-    float most = Float.NEGATIVE_INFINITY;
-    for (int row = from; row < Math.min(chunk.size(), from + Strips.ROWS); row++) {
-      if (codes[row] != Chunk.BLOCKED) {
-        least = low[row] < least ? low[row] : least;
-        most = high[row] > most ? high[row] : most;
-      }
-    }
-    return least <= most ? curve.highest(least, most) : 0;
-  }
-
-  /** Makes sure that the values of the rows of a strip are in its slot. */
-  void fillRows(int index, int strip, int slot, int round) {
-    if (!best.has(slot, round)) {
-      ZoneRows rows =
-          ZoneRows.of(curve, table.chunk(index), criterion, strip * Strips.ROWS, Strips.ROWS);
-      int count = rows.best().length;
-      System.arraycopy(rows.best(), 0, best.fill(slot, round), slot * Strips.ROWS, count);
-      if (rows.bounded()) {
-        System.arraycopy(rows.worst(), 0, worst.fill(slot, round), slot * Strips.ROWS, count);
-      }
-    }
-  }
-
-  /** Highest values of rows, by slot of their strip. */
-  double[] best() {
-    return best.all();
-  }
-
-  /** Lowest value of a row, by its place in the slot of its strip. */
-  double worst(int at, int round) {
-    return (worst.has(at / Strips.ROWS, round) ? worst : best).all()[at];
-  }
-
-  /** Values of the rows of a zone, kept nowhere; for any number of threads. */
+  /** Values of the rows of a zone, kept nowhere. */
   ZoneRows rows(int index, int zone) {
     return ZoneRows.of(curve, table.chunk(index), criterion, zone);
   }

@@ -11,13 +11,5 @@ final class Strips {
   /** Strips in a full zone. */
   static final int PER_ZONE = Chunk.ZONE / ROWS;
 
-  /** Strips in a full chunk. */
-  static final int PER_CHUNK = Chunk.ROWS / ROWS;
-
   private Strips() {}
-
-  /** Strips in so many candidates. */
-  static int in(int rows) {
-    return (rows + ROWS - 1) / ROWS;
-  }
 }

@@ -13,37 +13,19 @@ import plyworth.workbench.engine.table.Chunk;
 final class ValueBounds {
 
   private final CandidateTable table;
-
-  /** Most zones whose strips are kept: 4 MiB a criterion. */
-  private static final int ZONES = 1 << 16;
-
-  /** Most strips whose rows are kept: 16 MiB a criterion. */
-  private static final int STRIPS = 1 << 17;
-
   private final CriterionValues[] criteria;
-  private final Slots zones;
-  private final Slots strips;
-  private final Generations generations;
+  private final RunSlots slots;
 
-  private ValueBounds(
-      CandidateTable table,
-      CriterionValues[] criteria,
-      Slots zones,
-      Slots strips,
-      Generations generations) {
+  private ValueBounds(CandidateTable table, CriterionValues[] criteria, RunSlots slots) {
     this.table = table;
     this.criteria = criteria;
-    this.zones = zones;
-    this.strips = strips;
-    this.generations = generations;
+    this.slots = slots;
   }
 
   /** The bounds of a table by the value functions of a model. */
   static ValueBounds of(CandidateTable table, ValueModel model) {
     CriterionValues[] none = new CriterionValues[model.criteria().size()];
-    Slots zones = new Slots(table.chunks(), Chunk.ROWS / Chunk.ZONE, ZONES);
-    Slots strips = new Slots(table.chunks(), Strips.PER_CHUNK, STRIPS);
-    return new ValueBounds(table, none, zones, strips, new Generations()).under(model);
+    return new ValueBounds(table, none, RunSlots.of(table.chunks())).under(model);
   }
 
   /** The bounds by the value functions of a model; what is known of those that stay is kept. */
@@ -55,7 +37,7 @@ final class ValueBounds {
         after[c] = new CriterionValues(table, c, function);
       }
     }
-    return new ValueBounds(table, after, zones, strips, generations);
+    return new ValueBounds(table, after, slots);
   }
 
   /** The values of one criterion. */
@@ -65,17 +47,12 @@ final class ValueBounds {
 
   /** A number that changes when other criteria count, or one of them by another value function. */
   int generation(int[] counting) {
-    return generations.of(Arrays.stream(counting).mapToObj(this::of).toList());
+    return slots.generations().of(Arrays.stream(counting).mapToObj(this::of).toList());
   }
 
-  /** Where what is kept of zones stands. */
-  Slots zones() {
-    return zones;
-  }
-
-  /** Where what is kept of strips stands. */
-  Slots strips() {
-    return strips;
+  /** Where what is kept of runs of candidates stands. */
+  RunSlots slots() {
+    return slots;
   }
 
   /** By chunk, a value that no candidate in it exceeds. */
@@ -91,7 +68,7 @@ final class ValueBounds {
   double[] bands(ValueModel model) {
     double[] sums = new double[Bands.in(table.rows())];
     for (int c : Weights.counting(model)) {
-      Weights.add(model.criteria().get(c).weight(), criteria[c].bands(), sums);
+      Weights.add(model.criteria().get(c).weight(), criteria[c].bounds().bands(), sums);
     }
     return sums;
   }
@@ -133,6 +110,16 @@ final class ValueBounds {
     double sum = 0;
     for (int c : Weights.counting(model)) {
       double value = criteria[c].worst(table.chunkOf(path), CandidateTable.rowOf(path));
+      sum += model.criteria().get(c).weight() * value;
+    }
+    return sum;
+  }
+
+  /** What a candidate could be worth, to the last bit likewise. */
+  double best(ValueModel model, long path) {
+    double sum = 0;
+    for (int c : Weights.counting(model)) {
+      double value = criteria[c].best(table.chunkOf(path), CandidateTable.rowOf(path));
       sum += model.criteria().get(c).weight() * value;
     }
     return sum;

@@ -5,6 +5,9 @@ import java.util.Arrays;
 /** Sums of weighted values, added up in the order of the criteria everywhere. */
 final class Weights {
 
+  /** As many sums as {@link #sumEight} adds up. */
+  static final int EIGHT = 8;
+
   private Weights() {}
 
   /** The criteria with weight. */
@@ -17,6 +20,11 @@ final class Weights {
       }
     }
     return Arrays.copyOf(counting, count);
+  }
+
+  /** The weights of some criteria. */
+  static double[] of(ValueModel model, int[] criteria) {
+    return Arrays.stream(criteria).mapToDouble(c -> model.criteria().get(c).weight()).toArray();
   }
 
   /** Adds weighted values, one to each sum, as far as there are both. */
@@ -32,7 +40,7 @@ final class Weights {
    *
    * @param values by criterion, those of the first sum at a place, of the others after it
    */
-  static void sumEight(double[] weights, double[][] values, int at, double[] sums, int to) {
+  static void sumEight(double[] weights, float[][] values, int at, double[] sums) {
     double a = 0;
     double b = 0;
     double c = 0;
@@ -43,7 +51,7 @@ final class Weights {
     double h = 0;
     for (int i = 0; i < weights.length; i++) {
       double weight = weights[i];
-      double[] own = values[i];
+      float[] own = values[i];
       a += weight * own[at];
       b += weight * own[at + 1];
       c += weight * own[at + 2];
@@ -53,13 +61,13 @@ final class Weights {
       g += weight * own[at + 6];
       h += weight * own[at + 7];
     }
-    sums[to] = a;
-    sums[to + 1] = b;
-    sums[to + 2] = c;
-    sums[to + 3] = d;
-    sums[to + 4] = e;
-    sums[to + 5] = f;
-    sums[to + 6] = g;
-    sums[to + 7] = h;
+    sums[0] = a;
+    sums[1] = b;
+    sums[2] = c;
+    sums[3] = d;
+    sums[4] = e;
+    sums[5] = f;
+    sums[6] = g;
+    sums[7] = h;
   }
 }

@@ -12,21 +12,12 @@ import plyworth.workbench.engine.table.Chunk;
 record ZoneRows(double[] worst, double[] best) {
 
   static ZoneRows of(ValueCurve curve, Chunk chunk, int criterion, int zone) {
-    return of(curve, chunk, criterion, zone * Chunk.ZONE, Chunk.ZONE);
-  }
-
-  /** Those of at most so many candidates from one on. */
-  static ZoneRows of(ValueCurve curve, Chunk chunk, int criterion, int from, int most) {
-    int count = Math.min(chunk.size() - from, most);
+    int from = zone * Chunk.ZONE;
+    int count = Math.min(chunk.size() - from, Chunk.ZONE);
     float[] low = chunk.low(criterion);
     return chunk.bounded(criterion)
         ? bounded(curve, low, chunk.high(criterion), from, count)
         : exact(curve, low, from, count);
-  }
-
-  /** Whether some may be worth more than they are ranked by. */
-  boolean bounded() {
-    return best != worst;
   }
 
   private static ZoneRows exact(ValueCurve curve, float[] figures, int from, int count) {

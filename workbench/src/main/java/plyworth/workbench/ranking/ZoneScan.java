@@ -1,29 +1,28 @@
 package plyworth.workbench.ranking;
 
 import java.util.Arrays;
+import java.util.function.Function;
 import plyworth.workbench.engine.table.Chunk;
 
-/** Visits the candidates of zones that may be good enough, strip by strip. */
+/** Visits the candidates of bands that may be good enough, zone by zone and strip by strip. */
 final class ZoneScan {
 
   private static final Group[] GROUPS = Group.values();
 
   private final Groups groups;
   private final ValueBounds bounds;
-  private final CriterionValues[] criteria;
-  private final double[] weights;
-  private final int generation;
-  private final double[][] stripValues;
-  private final double[][] rowValues;
-  private final double[][] zoneValues;
+  private final ValueModel model;
   private final boolean open;
   private final double floor;
   private final TableScan.Visitor visitor;
-  private final double[] zones = new double[Bands.ZONES];
-  private final double[] strips = new double[Strips.PER_ZONE];
-  private final double[] best = new double[Strips.ROWS];
+  private final Level zones;
+  private final Level strips;
+  private final Level rows;
+  private final double[] byZone = new double[Bands.ZONES];
+  private final double[] byStrip = new double[Weights.EIGHT];
+  private final double[] byRow = new double[Strips.ROWS];
 
-  /** For the zones of a table under a model; see {@link TableScan}. */
+  /** For the bands of a table under a model; see {@link TableScan}. */
   ZoneScan(
       Groups groups,
       ValueBounds bounds,
@@ -33,32 +32,59 @@ final class ZoneScan {
       TableScan.Visitor visitor) {
     this.groups = groups;
     this.bounds = bounds;
+    this.model = model;
     this.open = open;
     this.floor = floor;
     this.visitor = visitor;
+    zones = level(bounds.slots().chunks(), CriterionBounds::zones);
+    strips = level(bounds.slots().zones(), CriterionBounds::strips);
+    rows = level(bounds.slots().strips(), CriterionBounds::rows);
+  }
+
+  private Level level(Slots slots, Function<CriterionBounds, SlotBounds> of) {
     int[] counting = Weights.counting(model);
-    criteria = Arrays.stream(counting).mapToObj(bounds::of).toArray(CriterionValues[]::new);
-    generation = bounds.generation(counting);
-    zoneValues = new double[criteria.length][];
-    stripValues = Arrays.stream(criteria).map(CriterionValues::strips).toArray(double[][]::new);
-    rowValues = Arrays.stream(criteria).map(CriterionValues::best).toArray(double[][]::new);
-    weights = Arrays.stream(counting).mapToDouble(c -> model.criteria().get(c).weight()).toArray();
+    SlotBounds[] all =
+        Arrays.stream(counting)
+            .mapToObj(c -> of.apply(bounds.of(c).bounds()))
+            .toArray(SlotBounds[]::new);
+    return new Level(slots, bounds.generation(counting), Weights.of(model, counting), all);
   }
 
   /** Visits a band of the table. */
   void band(int band) {
     int chunk = band / Bands.PER_CHUNK;
     int first = band % Bands.PER_CHUNK * Bands.ZONES;
-    for (int i = 0; i < criteria.length; i++) {
-      zoneValues[i] = criteria[i].highest(chunk);
-    }
-    Weights.sumEight(weights, zoneValues, first, zones, 0);
+    zones.sum(chunk, 0, first, byZone);
     int[] ranked = groups.rankedPerZone(chunk);
     int count = Math.min(Bands.ZONES, ranked.length - first);
     for (int z = 0; z < count; z++) {
-      long path = (long) chunk * Chunk.ROWS + (long) (first + z) * Chunk.ZONE;
-      if ((open || ranked[first + z] > 0) && reaches(zones[z], path)) {
+      if ((open || ranked[first + z] > 0) && reaches(byZone[z], path(chunk, first + z, 0))) {
         zone(chunk, first + z);
+      }
+    }
+  }
+
+  private void zone(int chunk, int zone) {
+    int end = Math.min(groups.of(chunk).length, (zone + 1) * Chunk.ZONE);
+    for (int part = 0; part < Strips.PER_ZONE; part += Weights.EIGHT) {
+      strips.sum(chunk, zone, part, byStrip);
+      for (int s = 0; s < Weights.EIGHT; s++) {
+        int from = zone * Chunk.ZONE + (part + s) * Strips.ROWS;
+        if (from < end && reaches(byStrip[s], path(chunk, 0, from))) {
+          strip(chunk, from, Math.min(end, from + Strips.ROWS));
+        }
+      }
+    }
+  }
+
+  private void strip(int chunk, int from, int to) {
+    byte[] group = groups.of(chunk);
+    rows.sum(chunk, from / Strips.ROWS, 0, byRow);
+    for (int row = from; row < to; row++) {
+      long path = path(chunk, 0, row);
+      if (group[row] <= Group.OPEN.ordinal() && reaches(byRow[row - from], path)) {
+        double worst = bounds.worst(model, path);
+        visitor.visit(path, GROUPS[group[row]], worst, bounds.best(model, path));
       }
     }
   }
@@ -67,68 +93,7 @@ final class ZoneScan {
     return value >= floor && value >= visitor.least() && visitor.admits(value, path);
   }
 
-  private void zone(int chunk, int zone) {
-    sumUp(chunk, zone);
-    int first = zone * Strips.PER_ZONE;
-    int count = Math.min(Strips.PER_ZONE, Strips.in(groups.of(chunk).length) - first);
-    for (int s = 0; s < count; s++) {
-      long path = (long) chunk * Chunk.ROWS + (long) (first + s) * Strips.ROWS;
-      if (reaches(strips[s], path)) {
-        strip(chunk, first + s);
-      }
-    }
-  }
-
-  private void sumUp(int chunk, int zone) {
-    int slot = bounds.zones().of(chunk, zone);
-    if (!bounds.zones().isFilled(slot, generation)) {
-      fillStrips(chunk, zone, slot);
-    }
-    for (int s = 0; s < Strips.PER_ZONE; s += 8) {
-      Weights.sumEight(weights, stripValues, slot * Strips.PER_ZONE + s, strips, s);
-    }
-  }
-
-  private void fillStrips(int chunk, int zone, int slot) {
-    for (int i = 0; i < criteria.length; i++) {
-      criteria[i].fillStrips(chunk, zone, slot, bounds.zones().round());
-      stripValues[i] = criteria[i].strips();
-    }
-    bounds.zones().filled(slot, generation);
-  }
-
-  private void strip(int chunk, int strip) {
-    byte[] group = groups.of(chunk);
-    int from = strip * Strips.ROWS;
-    int slot = bounds.strips().of(chunk, strip);
-    if (!bounds.strips().isFilled(slot, generation)) {
-      fillRows(chunk, strip, slot);
-    }
-    Weights.sumEight(weights, rowValues, slot * Strips.ROWS, best, 0);
-    int count = Math.min(Strips.ROWS, group.length - from);
-    double least = Math.max(floor, visitor.least());
-    for (int j = 0; j < count; j++) {
-      if (best[j] >= least && group[from + j] <= Group.OPEN.ordinal()) {
-        double worst = worst(slot * Strips.ROWS + j);
-        visitor.visit(
-            (long) chunk * Chunk.ROWS + from + j, GROUPS[group[from + j]], worst, best[j]);
-      }
-    }
-  }
-
-  private void fillRows(int chunk, int strip, int slot) {
-    for (int i = 0; i < criteria.length; i++) {
-      criteria[i].fillRows(chunk, strip, slot, bounds.strips().round());
-      rowValues[i] = criteria[i].best();
-    }
-    bounds.strips().filled(slot, generation);
-  }
-
-  private double worst(int at) {
-    double sum = 0;
-    for (int i = 0; i < weights.length; i++) {
-      sum += weights[i] * criteria[i].worst(at, bounds.strips().round());
-    }
-    return sum;
+  private static long path(int chunk, int zone, int row) {
+    return (long) chunk * Chunk.ROWS + (long) zone * Chunk.ZONE + row;
   }
 }
