@@ -18,6 +18,7 @@ import plyworth.workbench.ranking.ValueModel;
  */
 public final class RankAgainTimes {
 
+  private static final String INDEPENDENT = "independent";
   private static final int BEST = 100;
   private static final int WARM_UP = 300;
   private static final int MOVES = 300;
@@ -27,17 +28,22 @@ public final class RankAgainTimes {
 
   private RankAgainTimes() {}
 
-  /** Measures tables of as many layers of ten materials as each argument says. */
+  /**
+   * Measures tables of as many layers of ten materials as each argument says; with {@code
+   * independent} behind the number, as many candidates whose figures are drawn each for itself.
+   */
   public static void main(String... layers) {
     for (String each : layers) {
-      measure(Integer.parseInt(each));
+      measure(Integer.parseInt(each.replace(INDEPENDENT, "")), each.endsWith(INDEPENDENT));
     }
   }
 
-  private static void measure(int layers) {
+  private static void measure(int layers, boolean independent) {
     ManyCandidates candidates = new ManyCandidates(layers);
-    CandidateTable table = candidates.table();
-    System.out.printf(Locale.ROOT, "%,d candidates, layered%n", table.rows());
+    long rows = Math.round(Math.pow(10, layers));
+    CandidateTable table = independent ? candidates.independent(rows) : candidates.table();
+    System.out.printf(
+        Locale.ROOT, "%,d candidates, %s%n", rows, independent ? INDEPENDENT : "layered");
     SplittableRandom random = new SplittableRandom(1);
     print("all weights drawn anew", table, () -> candidates.moved(random));
     print("one value function edited", table, () -> candidates.edited(random.nextDouble()));
