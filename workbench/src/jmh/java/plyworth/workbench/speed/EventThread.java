@@ -6,12 +6,16 @@ import java.awt.Container;
 import java.awt.EventQueue;
 import java.awt.Toolkit;
 import java.awt.Window;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import javax.swing.JLabel;
 import javax.swing.JSlider;
@@ -21,7 +25,7 @@ import plyworth.workbench.host.PluginCatalog;
 
 /**
  * Opens the window on a study, moves a weight as a hand would, and prints how long the event thread
- * was busy with one event: 16 ms are one picture of a display.
+ * was busy with one event, and how much processor time it took: 16 ms are one picture of a display.
  */
 public final class EventThread {
 
@@ -93,17 +97,21 @@ public final class EventThread {
   /** Times every event. */
   private static final class Stopwatches extends EventQueue {
 
-    private record Timed(double millis, String event) {}
+    private record Timed(double millis, double processor, String event) {}
+
+    private final ThreadMXBean threads = ManagementFactory.getThreadMXBean();
 
     private final List<Timed> timed = new ArrayList<>();
 
     @Override
     protected void dispatchEvent(AWTEvent event) {
       long start = System.nanoTime();
+      long worked = threads.getCurrentThreadCpuTime();
       super.dispatchEvent(event);
+      double processor = (threads.getCurrentThreadCpuTime() - worked) / 1e6;
       double millis = (System.nanoTime() - start) / 1e6;
       synchronized (timed) {
-        timed.add(new Timed(millis, event.paramString()));
+        timed.add(new Timed(millis, processor, event.paramString()));
       }
     }
 
@@ -115,25 +123,33 @@ public final class EventThread {
 
     void print() {
       synchronized (timed) {
-        timed.sort((one, other) -> Double.compare(one.millis(), other.millis()));
-        long late = timed.stream().filter(t -> t.millis() > PICTURE_MILLIS).count();
-        System.out.printf(
-            Locale.ROOT,
-            "%d events; median %.2f ms, 95 %% within %.2f ms, 99 %% within %.2f ms, longest %.2f ms%n",
-            timed.size(),
-            at(0.5),
-            at(0.95),
-            at(0.99),
-            at(1));
-        System.out.printf(Locale.ROOT, "%d took longer than %.0f ms%n", late, PICTURE_MILLIS);
+        print("passed", Timed::millis);
+        print("processor time", Timed::processor);
         for (Timed longest : timed.subList(Math.max(0, timed.size() - 5), timed.size())) {
-          System.out.printf(Locale.ROOT, "%.2f ms: %s%n", longest.millis(), longest.event());
+          System.out.printf(
+              Locale.ROOT, "%.2f ms of processor time: %s%n", longest.processor(), longest.event());
         }
       }
     }
 
-    private double at(double share) {
-      return timed.get((int) Math.round(share * (timed.size() - 1))).millis();
+    private void print(String what, ToDoubleFunction<Timed> millis) {
+      timed.sort(Comparator.comparingDouble(millis));
+      System.out.printf(
+          Locale.ROOT,
+          "%d events, %s: median %.2f ms, 95 %% within %.2f ms, 99 %% within %.2f ms,"
+              + " longest %.2f ms; %d took longer than %.0f ms%n",
+          timed.size(),
+          what,
+          at(0.5, millis),
+          at(0.95, millis),
+          at(0.99, millis),
+          at(1, millis),
+          timed.stream().filter(t -> millis.applyAsDouble(t) > PICTURE_MILLIS).count(),
+          PICTURE_MILLIS);
+    }
+
+    private double at(double share, ToDoubleFunction<Timed> millis) {
+      return millis.applyAsDouble(timed.get((int) Math.round(share * (timed.size() - 1))));
     }
   }
 }

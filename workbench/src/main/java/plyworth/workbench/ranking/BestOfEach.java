@@ -32,6 +32,11 @@ final class BestOfEach implements Shortlist {
   }
 
   @Override
+  public double least() {
+    return byKind.size() < k ? Double.NEGATIVE_INFINITY : bestFirst.lastKey().value();
+  }
+
+  @Override
   public boolean wants(double value, long path) {
     return admits(value, path) && better(kind.apply(path), new Entry(value, path));
   }

@@ -7,14 +7,11 @@ import plyworth.workbench.engine.table.Chunk;
 import plyworth.workbench.engine.table.Zones;
 
 /**
- * What one criterion of a table is worth by one value function, on two levels of bounds and row by
- * row: computed where a ranking first looks, and kept while the value function stays. The unknown
- * counts as 0. Bounds may be asked for by several threads.
+ * What one criterion of a table is worth by one value function, by chunk, zone and row: computed
+ * where a ranking first looks, and kept while the value function stays. The unknown counts as 0.
+ * May be asked by several threads, but for {@link #bounds}.
  */
 final class CriterionValues {
-
-  /** Most zones whose rows are kept: 8 MiB. */
-  private static final int MOST = 8192;
 
   private final CandidateTable table;
   private final int criterion;
@@ -22,9 +19,8 @@ final class CriterionValues {
   private final ValueCurve curve;
   private final AtomicReferenceArray<double[]> highest;
   private final AtomicReferenceArray<double[]> lowest;
+  private final CriterionBounds bounds;
   private double[] whole;
-  private ZoneRows[][] kept;
-  private int keeping;
 
   CriterionValues(CandidateTable table, int criterion, ValueFunction function) {
     this.table = table;
@@ -33,12 +29,22 @@ final class CriterionValues {
     curve = new ValueCurve(function);
     highest = new AtomicReferenceArray<>(table.chunks());
     lowest = new AtomicReferenceArray<>(table.chunks());
-    kept = new ZoneRows[table.chunks()][];
+    bounds = new CriterionBounds(table, criterion, curve);
   }
 
   /** The value function. */
   ValueFunction function() {
     return function;
+  }
+
+  /** The same, ready to be asked. */
+  ValueCurve curve() {
+    return curve;
+  }
+
+  /** What it is worth at most, for one thread at a time. */
+  CriterionBounds bounds() {
+    return bounds;
   }
 
   /** Highest value in every chunk. */
@@ -93,36 +99,18 @@ final class CriterionValues {
     return values;
   }
 
+  /** Highest value of a single candidate. */
+  double best(Chunk chunk, int row) {
+    float low = chunk.low(criterion)[row];
+    float high = chunk.high(criterion)[row];
+    return low <= high ? curve.highest(low, high) : 0;
+  }
+
   /** Lowest value of a single candidate. */
   double worst(Chunk chunk, int row) {
     float low = chunk.low(criterion)[row];
     float high = chunk.high(criterion)[row];
     return low <= high ? curve.lowest(low, high) : 0;
-  }
-
-  /** Values of the rows of a zone, kept for the next ranking; for one thread at a time. */
-  ZoneRows kept(int index, int zone) {
-    if (kept[index] == null) {
-      kept[index] = new ZoneRows[table.chunk(index).zones().count()];
-    }
-    ZoneRows rows = kept[index][zone];
-    if (rows == null) {
-      rows = rows(index, zone);
-      keep(index, zone, rows);
-    }
-    return rows;
-  }
-
-  private void keep(int index, int zone, ZoneRows rows) {
-    if (keeping == MOST) {
-      kept = new ZoneRows[table.chunks()][];
-      keeping = 0;
-    }
-    if (kept[index] == null) {
-      kept[index] = new ZoneRows[table.chunk(index).zones().count()];
-    }
-    kept[index][zone] = rows;
-    keeping++;
   }
 
   /** Values of the rows of a zone, kept nowhere. */

@@ -44,13 +44,18 @@ public final class Ranker implements ExactRanker {
   public synchronized Ranking rank(ValueModel model, int k) {
     prepare(model);
     BestK best = new BestK(k);
-    new TableScan(table, groups, bounds, model, floor(model, k))
+    new TableScan(groups, bounds, model, floor(model, k))
         .run(
             false,
             new TableScan.Visitor() {
               @Override
               public boolean admits(double value, long path) {
                 return best.admits(value, path);
+              }
+
+              @Override
+              public double least() {
+                return best.least();
               }
 
               @Override
@@ -85,7 +90,7 @@ public final class Ranker implements ExactRanker {
   }
 
   private Ranking refined(ValueModel model, Refinement refinement, double floor) {
-    new TableScan(table, groups, bounds, model, floor).run(groups.counts().open() > 0, refinement);
+    new TableScan(groups, bounds, model, floor).run(groups.counts().open() > 0, refinement);
     return ranking(model, refinement.finish(), refinement.refined());
   }
 
@@ -170,7 +175,8 @@ public final class Ranker implements ExactRanker {
                 entry -> {
                   Valuation exactly = refined.get(entry.path());
                   return new RankedCandidate(
-                      entry.path(), exactly == null ? model.value(table, entry.path()) : exactly);
+                      entry.path(),
+                      exactly == null ? bounds.valuation(model, entry.path()) : exactly);
                 })
             .toList();
     return Ranking.counted(model, candidates, new RankCounter(table, groups, bounds, model));

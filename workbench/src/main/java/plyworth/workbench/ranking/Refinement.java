@@ -37,6 +37,11 @@ final class Refinement implements TableScan.Visitor {
   }
 
   @Override
+  public double least() {
+    return certain.least();
+  }
+
+  @Override
   public void visit(long path, Group group, double worst, double highest) {
     if (group == Group.RANKED) {
       certain.offer(worst, path);

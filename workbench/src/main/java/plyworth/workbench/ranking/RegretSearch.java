@@ -1,8 +1,11 @@
 package plyworth.workbench.ranking;
 
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import plyworth.workbench.engine.table.CandidateTable;
 import plyworth.workbench.engine.table.Chunk;
@@ -86,7 +89,8 @@ final class RegretSearch {
     int from = zone * Chunk.ZONE;
     int to = Math.min(chunk.size(), from + Chunk.ZONE);
     long path = (long) index * Chunk.ROWS + from;
-    values.forEach(v -> v.compute(c -> bounds.of(c).kept(index, zone)));
+    IntFunction<ZoneRows> rows = onceEach(c -> bounds.of(c).rows(index, zone));
+    values.forEach(v -> v.compute(rows));
     double[][] worst = values.stream().map(v -> v.worst).toArray(double[][]::new);
     double[][] optimistic = values.stream().map(v -> v.best).toArray(double[][]::new);
     for (int row = from; row < to; row++) {
@@ -97,6 +101,12 @@ final class RegretSearch {
         take(path + row - from, known ? loss : refined(path + row - from));
       }
     }
+  }
+
+  /** The models ask for the values by the same criteria. */
+  private static IntFunction<ZoneRows> onceEach(IntFunction<ZoneRows> byCriterion) {
+    Map<Integer, ZoneRows> asked = new HashMap<>();
+    return c -> asked.computeIfAbsent(c, byCriterion::apply);
   }
 
   private void take(long path, double loss) {

@@ -21,7 +21,7 @@ final class RowValues {
 
   RowValues(ValueModel model) {
     criteria = Weights.counting(model);
-    weights = Arrays.stream(criteria).mapToDouble(c -> model.criteria().get(c).weight()).toArray();
+    weights = Weights.of(model, criteria);
   }
 
   /**

@@ -16,6 +16,9 @@ interface Shortlist {
   /** Whether any candidate from {@code path} on with at most this value might be among them. */
   boolean admits(double value, long path);
 
+  /** A value below which no candidate is among them; quicker to ask, and less exact. */
+  double least();
+
   /** Whether this very candidate, worth at most this, might be among them; dearer to ask. */
   default boolean wants(double value, long path) {
     return admits(value, path);

@@ -1,13 +1,11 @@
 package plyworth.workbench.ranking;
 
 import java.util.function.IntToLongFunction;
-import java.util.stream.IntStream;
-import plyworth.workbench.engine.table.CandidateTable;
 import plyworth.workbench.engine.table.Chunk;
 
 /**
- * Visits the candidates of a table that may be good enough, most promising chunks first, skipping
- * chunks and zones whose largest values do not reach.
+ * Visits the candidates of a table that may be good enough, most promising bands first, skipping
+ * bands, zones and strips whose largest values do not reach.
  */
 final class TableScan {
 
@@ -16,13 +14,17 @@ final class TableScan {
     /** Whether any candidate from {@code path} on with at most this value is still of interest. */
     boolean admits(double value, long path);
 
+    /** A value below which none is of interest any more. */
+    default double least() {
+      return Double.NEGATIVE_INFINITY;
+    }
+
     /** A candidate; {@code worst} and {@code best} as in {@link RowValues}. */
     void visit(long path, Group group, double worst, double best);
   }
 
   private static final Group[] GROUPS = Group.values();
 
-  private final CandidateTable table;
   private final Groups groups;
   private final ValueBounds bounds;
   private final ValueModel model;
@@ -33,9 +35,7 @@ final class TableScan {
    *
    * @param floor candidates that can only be worth less are not visited
    */
-  TableScan(
-      CandidateTable table, Groups groups, ValueBounds bounds, ValueModel model, double floor) {
-    this.table = table;
+  TableScan(Groups groups, ValueBounds bounds, ValueModel model, double floor) {
     this.groups = groups;
     this.bounds = bounds;
     this.model = model;
@@ -44,46 +44,21 @@ final class TableScan {
 
   /** Visits ranked candidates, and open ones when they are wanted. */
   void run(boolean open, Visitor visitor) {
-    RowValues values = new RowValues(model);
-    double[] chunkBounds = bounds.whole(model);
-    IntStream.range(0, table.chunks())
-        .filter(i -> chunkBounds[i] >= floor)
-        .boxed()
-        .sorted((a, b) -> Double.compare(chunkBounds[b], chunkBounds[a]))
-        .filter(i -> visitor.admits(chunkBounds[i], (long) i * Chunk.ROWS))
-        .forEachOrdered(i -> chunk(i, open, values, visitor));
-  }
-
-  private void chunk(int index, boolean open, RowValues values, Visitor visitor) {
-    double[] highest = bounds.highest(model, index);
-    int[] ranked = groups.rankedPerZone(index);
-    for (int zone = 0; zone < highest.length; zone++) {
-      long path = (long) index * Chunk.ROWS + (long) zone * Chunk.ZONE;
-      if (highest[zone] >= floor
-          && (open || ranked[zone] > 0)
-          && visitor.admits(highest[zone], path)) {
-        compute(index, zone, values);
-        rows(groups.of(index), zone, (long) index * Chunk.ROWS, values, floor, visitor);
+    double[] bands = bounds.bands(model);
+    ZoneScan zones = new ZoneScan(groups, bounds, model, open, floor, visitor);
+    for (int band : Promising.first(bands, floor)) {
+      if (bands[band] >= visitor.least() && visitor.admits(bands[band], (long) band * Bands.ROWS)) {
+        zones.band(band);
       }
     }
-  }
-
-  private void compute(int index, int zone, RowValues values) {
-    values.compute(c -> bounds.of(c).kept(index, zone));
   }
 
   /**
    * Visits the rows of a zone that are ranked or open and may reach the floor.
    *
    * @param groups of the chunk
-   * @param path of the first row of the chunk
+   * @param path of a row of the chunk
    */
-  static void rows(
-      byte[] groups, int zone, long path, RowValues values, double floor, Visitor visitor) {
-    rows(groups, zone, row -> path + row, values, floor, visitor);
-  }
-
-  /** The same for rows that need not follow each other. */
   static void rows(
       byte[] groups,
       int zone,

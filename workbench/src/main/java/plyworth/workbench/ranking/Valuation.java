@@ -35,14 +35,13 @@ public record Valuation(double value, double valueHigh, List<Part> parts) {
       double contributionHigh) {
 
     /** The part of a criterion with a figure between two ends. */
-    static Part of(Weighed weighed, double low, double high) {
+    static Part of(double weight, ValueCurve curve, double low, double high) {
       if (Double.isNaN(low) || Double.isNaN(high)) {
-        return new Part(Double.NaN, Double.NaN, 0, 1, 0, weighed.weight());
+        return new Part(Double.NaN, Double.NaN, 0, 1, 0, weight);
       }
-      ValueCurve curve = new ValueCurve(weighed.value());
       double worst = curve.lowest(low, high);
       double best = curve.highest(low, high);
-      return new Part(low, high, worst, best, weighed.weight() * worst, weighed.weight() * best);
+      return new Part(low, high, worst, best, weight * worst, weight * best);
     }
 
     /** Whether the figure is known. */

@@ -155,7 +155,9 @@ public record ValueModel(
   public Valuation value(double[] low, double[] high) {
     List<Valuation.Part> parts = new ArrayList<>();
     for (int c = 0; c < criteria.size(); c++) {
-      parts.add(Valuation.Part.of(criteria.get(c), low[c], high[c]));
+      Weighed weighed = criteria.get(c);
+      ValueCurve curve = new ValueCurve(weighed.value());
+      parts.add(Valuation.Part.of(weighed.weight(), curve, low[c], high[c]));
     }
     return Valuation.of(parts);
   }

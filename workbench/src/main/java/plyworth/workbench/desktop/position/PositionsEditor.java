@@ -25,6 +25,7 @@ final class PositionsEditor {
   private final JSplitPane panel;
   private Optional<FlowFigures> counted = Optional.empty();
   private Session session;
+  private Offered shown;
 
   PositionsEditor() {
     JPanel upper = new JPanel(new BorderLayout());
@@ -56,10 +57,15 @@ final class PositionsEditor {
 
   /** Shows the positions of a study, with what is counted so far. */
   void show(Session now, Study study, Optional<FlowFigures> figures) {
+    Offered offered = Offered.by(study);
+    boolean other = now != session || !offered.equals(shown);
     session = now;
+    shown = offered;
     counted = figures;
     table.show(study, counted);
-    selected();
+    if (other) {
+      selected();
+    }
   }
 
   private void selected() {

@@ -4,10 +4,12 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Dimension;
+import java.awt.Insets;
 import java.awt.Rectangle;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -22,12 +24,15 @@ import org.jfree.chart.entity.ChartEntity;
 import plyworth.shared.structure.Structure;
 import plyworth.workbench.analysis.BestList;
 import plyworth.workbench.analysis.Ranked;
+import plyworth.workbench.chart.ChartTheme;
 import plyworth.workbench.chart.RankedBars;
 import plyworth.workbench.chart.RankingBars;
 import plyworth.workbench.chart.RankingChart;
+import plyworth.workbench.desktop.part.Ahead;
 import plyworth.workbench.desktop.part.Appearance;
 import plyworth.workbench.desktop.part.ChartCanvas;
 import plyworth.workbench.desktop.part.ChartExport;
+import plyworth.workbench.desktop.part.ChartPicture;
 import plyworth.workbench.desktop.part.ChartTools;
 import plyworth.workbench.desktop.session.Pipeline;
 import plyworth.workbench.desktop.session.Session;
@@ -48,6 +53,7 @@ public final class ChartView implements View {
   private final JLabel empty = new JLabel("", SwingConstants.CENTER);
   private final CardLayout cards = new CardLayout();
   private final JPanel panel = new JPanel(cards);
+  private final Ahead<ChartPicture> ahead = new Ahead<>(this::show);
   private Session session;
   private Ranked shown;
   private BestList listed;
@@ -175,19 +181,52 @@ public final class ChartView implements View {
 
   /** As high as it takes to show every structure whole at the width that there is. */
   private void fit() {
-    int least = UIScale.scale(NARROWEST);
-    int width = Math.max(least, scroll.getViewport().getWidth());
-    int height = RankingChart.height(bars, Appearance.chartTheme(), width);
-    chart.setPreferredSize(new Dimension(least, height));
+    fit(RankingChart.height(bars, Appearance.chartTheme(), width()));
+  }
+
+  private void fit(int height) {
+    chart.setPreferredSize(new Dimension(UIScale.scale(NARROWEST), height));
     chart.revalidate();
   }
 
-  /** Draws again, in the colours of the look and feel. */
+  private int width() {
+    return Math.max(UIScale.scale(NARROWEST), scroll.getViewport().getWidth());
+  }
+
+  /**
+   * Draws again, in the colours of the look and feel: off the event thread where one is seen
+   * already, since drawing thirty structures takes longer than a picture of the display.
+   */
   public void redraw() {
-    if (shown != null) {
+    if (shown != null && chart.getChart() != null && chart.isShowing()) {
+      ahead.ask(drawing());
+    } else if (shown != null) {
       chart.setChart(RankingChart.of(bars, Appearance.chartTheme(), marked));
       fit();
-      chart.revalidate();
+    }
+  }
+
+  private Supplier<ChartPicture> drawing() {
+    RankingBars drawn = bars;
+    Optional<String> mark = marked;
+    ChartTheme theme = Appearance.chartTheme();
+    int width = width();
+    int least = scroll.getViewport().getHeight();
+    Insets frame = chart.getInsets();
+    double scale = chart.getGraphicsConfiguration().getDefaultTransform().getScaleX();
+    return () -> {
+      int height = Math.max(least, RankingChart.height(drawn, theme, width));
+      Dimension size =
+          new Dimension(width - frame.left - frame.right, height - frame.top - frame.bottom);
+      return ChartPicture.of(RankingChart.of(drawn, theme, mark), size, scale);
+    };
+  }
+
+  private void show(ChartPicture picture) {
+    if (shown != null) {
+      Insets frame = chart.getInsets();
+      chart.show(picture);
+      fit(picture.size().height + frame.top + frame.bottom);
     }
   }
 

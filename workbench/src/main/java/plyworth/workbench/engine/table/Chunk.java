@@ -22,6 +22,9 @@ public final class Chunk {
   /** Code of a candidate that a blocking rule of some plugin keeps out. */
   public static final byte BLOCKED = 2;
 
+  /** Bytes that a ranking keeps for a zone and a criterion: what its parts are worth at most. */
+  private static final int KEPT = 68;
+
   private final int size;
   private final float[][] low;
   private final float[][] high;
@@ -97,11 +100,11 @@ public final class Chunk {
 
   /**
    * Memory that a number of rows takes with exact and with bounded columns, the groups of a ranking
-   * included.
+   * and the bounds that it may come to keep included.
    */
   static long bytes(long rows, int columns, int bounded) {
     long row = (long) Float.BYTES * (columns + bounded) + 2;
-    long zone = (2L * Float.BYTES + 1) * columns + Integer.BYTES;
+    long zone = (2L * Float.BYTES + 1 + KEPT) * columns + 2 * Integer.BYTES;
     double bytes = (double) rows * row + (rows / ZONE + 1.0) * zone;
     return bytes < Long.MAX_VALUE / 2 ? (long) bytes : Long.MAX_VALUE / 2;
   }

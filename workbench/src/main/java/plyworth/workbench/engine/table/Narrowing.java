@@ -70,7 +70,7 @@ public final class Narrowing {
   }
 
   /** The smallest float that is not below the figure. */
-  static float up(double figure) {
+  public static float up(double figure) {
     float nearest = (float) figure;
     return nearest < figure ? Math.nextUp(nearest) : nearest;
   }
