@@ -3,8 +3,6 @@ package plyworth.workbench.robustness;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import plyworth.shared.scoring.Assessment;
 import plyworth.shared.structure.Structure;
 import plyworth.shared.study.Limit;
 import plyworth.workbench.engine.table.ListedFigures;
@@ -25,8 +23,8 @@ final class WorldValues {
 
   private final ValueModel model;
   private final List<Structure> structures;
-  private final Map<String, Integer> steadyIndex;
   private final ListedFigures steady;
+  private final Map<String, double[]> exact = new HashMap<>();
   private final ValueCurve[] curves;
   private final double[][] known;
 
@@ -41,16 +39,31 @@ final class WorldValues {
       ValueModel model, List<Structure> structures, BoundPlugins bound, ListedFigures steady) {
     this.model = model;
     this.structures = structures;
-    this.steadyIndex = index(bound);
     this.steady = steady;
+    for (int c = 0; c < bound.criteria().size(); c++) {
+      if (steady.low(c) != null) {
+        exact.put(bound.criteria().get(c).id(), exact(bound, c));
+      }
+    }
     List<Weighed> criteria = model.criteria();
     curves = new ValueCurve[criteria.size()];
     known = new double[curves.length][];
     for (int c = 0; c < curves.length; c++) {
+      double[] figures = exact.get(criteria.get(c).criterion().id());
       curves[c] = criteria.get(c).counts() ? new ValueCurve(criteria.get(c).value()) : null;
-      Integer at = steadyIndex.get(criteria.get(c).criterion().id());
-      known[c] = curves[c] == null || at == null ? null : column(c, steady.low(at));
+      known[c] = curves[c] == null || figures == null ? null : column(c, figures);
     }
+  }
+
+  /** Figures that no draw moves; what layers only enclose is scored in full, once for all. */
+  private double[] exact(BoundPlugins bound, int criterion) {
+    double[] figures = steady.low(criterion).clone();
+    for (int i = 0; i < figures.length; i++) {
+      if (figures[i] < steady.high(criterion)[i]) {
+        figures[i] = bound.figure(structures.get(i), bound.criteria().get(criterion));
+      }
+    }
+    return figures;
   }
 
   private static Map<String, Integer> index(BoundPlugins bound) {
@@ -96,7 +109,6 @@ final class WorldValues {
     private final BoundPlugins bound;
     private final Map<String, Integer> index;
     private final ListedFigures moved;
-    private final double[][] inFull = new double[structures.size()][];
 
     Reading(BoundPlugins bound, ListedFigures moved) {
       this.bound = bound;
@@ -122,15 +134,11 @@ final class WorldValues {
       double highest = curves[criterion].highest(low, high);
       return highest - lowest <= NARROW
           ? (lowest + highest) / 2
-          : value(criterion, inFull(structure)[at]);
+          : value(criterion, inFull(structure, at));
     }
 
-    private double[] inFull(int structure) {
-      if (inFull[structure] == null) {
-        Map<String, Assessment> assessments = bound.score(structures.get(structure));
-        inFull[structure] = bound.figures(assessments);
-      }
-      return inFull[structure];
+    private double inFull(int structure, int criterion) {
+      return bound.figure(structures.get(structure), bound.criteria().get(criterion));
     }
 
     boolean[] ranked() {
@@ -139,22 +147,23 @@ final class WorldValues {
         ranked[i] = !steady.blocked(i) && !moved.blocked(i);
       }
       for (Limit limit : model.limits()) {
-        Optional<Integer> fixed = Optional.ofNullable(steadyIndex.get(limit.criterion()));
-        int at = fixed.orElseGet(() -> index.get(limit.criterion()));
-        ListedFigures figures = fixed.isPresent() ? steady : moved;
+        double[] figures = exact.get(limit.criterion());
         for (int i = 0; i < ranked.length; i++) {
-          ranked[i] = ranked[i] && keeps(limit, i, at, figures.low(at)[i], figures.high(at)[i]);
+          ranked[i] = ranked[i] && (figures == null ? keeps(limit, i) : limit.allows(figures[i]));
         }
       }
       return ranked;
     }
 
-    private boolean keeps(Limit limit, int structure, int at, double low, double high) {
+    private boolean keeps(Limit limit, int structure) {
+      int at = index.get(limit.criterion());
+      double low = moved.low(at)[structure];
+      double high = moved.high(at)[structure];
       if (Double.isNaN(low) || Double.isNaN(high)) {
         return false;
       }
       boolean lowKeeps = limit.allows(low);
-      return lowKeeps == limit.allows(high) ? lowKeeps : limit.allows(inFull(structure)[at]);
+      return lowKeeps == limit.allows(high) ? lowKeeps : limit.allows(inFull(structure, at));
     }
   }
 }

@@ -32,6 +32,7 @@ final class Worlds implements LongFunction<World> {
 
   private final Study study;
   private final PluginCatalog moved;
+  private final BoundPlugins typical;
   private final WorldValues values;
   private final ListedStructures listed;
   private final Set<String> wanted;
@@ -56,6 +57,7 @@ final class Worlds implements LongFunction<World> {
             .filter(id -> !steady.contains(id))
             .collect(Collectors.toSet());
     moved = speaking.only(others);
+    typical = BoundPlugins.bind(moved, study, Draw.TYPICAL);
     BoundPlugins bound = BoundPlugins.bind(speaking.only(steady), study, Draw.TYPICAL);
     values =
         new WorldValues(
@@ -93,7 +95,7 @@ final class Worlds implements LongFunction<World> {
   public World apply(long seed) {
     ListScorer free = scorers.poll();
     ListScorer scorer = free == null ? new ListScorer(listed, this::wanted) : free;
-    BoundPlugins bound = BoundPlugins.bind(moved, study, Draw.random(seed));
+    BoundPlugins bound = typical.again(moved, study, Draw.random(seed));
     ListedFigures figures = scorer.score(bound);
     scorers.add(scorer);
     return values.of(bound, figures);
