@@ -47,9 +47,10 @@ record WeightSpan(double[] low, double[] high) {
   }
 
   /**
-   * What the leader is ahead of each candidate at least. As weights add up to 1, a lead is any
-   * figure t plus the weighed differences from t; the mean difference is taken for t, which makes
-   * the least of each criterion by itself a good bound.
+   * What the leader is ahead of each candidate at least: the better of two bounds. As weights add
+   * up to 1, a lead is no less than the least difference in any criterion, and it is any figure t
+   * plus the weighed differences from t; the mean difference is taken for t, which makes the least
+   * of each criterion by itself a good bound where weights move little.
    */
   private double[] leastLead(World world, int leader) {
     double[] middle = middle();
@@ -60,11 +61,15 @@ record WeightSpan(double[] low, double[] high) {
       }
     }
     double[] least = lead.clone();
+    double[] corner = new double[lead.length];
+    Arrays.fill(corner, Double.POSITIVE_INFINITY);
     for (int c = 0; c < middle.length; c++) {
       if (world.values()[c] != null) {
         addLeast(low[c], high[c], world.values()[c], leader, lead, least);
+        lower(corner, world.values()[c], leader);
       }
     }
+    Arrays.setAll(least, i -> Math.max(least[i], corner[i]));
     return least;
   }
 
@@ -89,6 +94,13 @@ record WeightSpan(double[] low, double[] high) {
     for (int i = 0; i < lead.length; i++) {
       double beyond = own - values[i] - lead[i];
       least[i] += Math.min(low * beyond, high * beyond);
+    }
+  }
+
+  private static void lower(double[] corner, double[] values, int leader) {
+    double own = values[leader];
+    for (int i = 0; i < corner.length; i++) {
+      corner[i] = Math.min(corner[i], own - values[i]);
     }
   }
 }
