@@ -43,6 +43,17 @@ public interface ScoringPlugin {
   Scorer bind(ScoringContext context);
 
   /**
+   * The same as {@link #bind}, in another world: of a scorer that this plugin bound to the same
+   * context but for the draw, it may keep what no draw moves. Asked thousands of times where worlds
+   * are drawn at random.
+   *
+   * @param before a scorer for the same context but for the draw; stays as it is
+   */
+  default Scorer bindAgain(ScoringContext context, Scorer before) {
+    return bind(context);
+  }
+
+  /**
    * The sentences behind every {@link Text} of this plugin. By default the resource bundle {@code
    * texts} in the plugin's own package, {@code texts_zh_CN} beside it for Simplified Chinese and so
    * on.

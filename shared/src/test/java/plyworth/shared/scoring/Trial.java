@@ -51,8 +51,17 @@ record Trial(
       trials.add(bind("figures absent", plugin, without(atHand), Map.of()));
       trials.add(bind("figures unknown", plugin, atHand, unknown(plugin)));
       trials.add(bind("random draw", plugin, atHand.with(Draw.random(7)), known(plugin)));
+      trials.add(another("another draw", plugin, atHand, Draw.random(9)));
     }
     return trials;
+  }
+
+  /** Bound to one draw, and from there to another. */
+  private static Trial another(
+      String name, ScoringPlugin plugin, ScoringContext context, Draw draw) {
+    ScoringContext there = context.with(draw);
+    Scorer scorer = plugin.bindAgain(there, plugin.bind(context));
+    return new Trial(name, plugin, there, scorer, known(plugin));
   }
 
   /** Bound anew to the same. */

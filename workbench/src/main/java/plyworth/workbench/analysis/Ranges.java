@@ -48,7 +48,7 @@ public final class Ranges {
         throw new CancellationException();
       }
       BoundPlugins bound =
-          BoundPlugins.bind(prepared.catalog(), prepared.study(), Draw.random(seed + i));
+          prepared.bound().again(prepared.catalog(), prepared.study(), Draw.random(seed + i));
       Map<String, Assessment> drawn = bound.score(structure);
       for (BoundCriterion criterion : bound.criteria()) {
         samples.get(criterion.id())[i] = bound.outcome(drawn, criterion).orUnknown();

@@ -3,12 +3,14 @@ package plyworth.workbench.host;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.BiFunction;
 import plyworth.shared.material.MaterialLibrary;
 import plyworth.shared.route.ProcessLibrary;
 import plyworth.shared.scoring.Assessment;
@@ -17,6 +19,7 @@ import plyworth.shared.scoring.Explanation;
 import plyworth.shared.scoring.Figure;
 import plyworth.shared.scoring.Outcome;
 import plyworth.shared.scoring.Parameter;
+import plyworth.shared.scoring.Scorer;
 import plyworth.shared.scoring.ScoringContext;
 import plyworth.shared.scoring.ScoringPlugin;
 import plyworth.shared.scoring.Today;
@@ -48,6 +51,31 @@ public record BoundPlugins(
    * @throws PluginFailure when a plugin throws something else, or binds to nothing
    */
   public static BoundPlugins bind(PluginCatalog catalog, Study study, Draw draw) {
+    return bind(catalog, study, draw, PluginCalls::bind);
+  }
+
+  /**
+   * Binds the same plugins in another world; they may keep what no draw moves.
+   *
+   * @param catalog the plugins that these are
+   * @param study the study that these are bound to
+   * @throws PluginFailure when a plugin throws, or binds to nothing
+   */
+  public BoundPlugins again(PluginCatalog catalog, Study study, Draw draw) {
+    Map<String, Scorer> before = new HashMap<>();
+    plugins.forEach(bound -> before.put(bound.id(), bound.scorer()));
+    return bind(
+        catalog,
+        study,
+        draw,
+        (loaded, context) -> PluginCalls.bindAgain(loaded, context, before.get(loaded.id())));
+  }
+
+  private static BoundPlugins bind(
+      PluginCatalog catalog,
+      Study study,
+      Draw draw,
+      BiFunction<LoadedPlugin, ScoringContext, Scorer> scorer) {
     Set<Figure> available = EnumSet.noneOf(Figure.class);
     catalog.plugins().forEach(p -> available.addAll(p.plugin().provides()));
     List<BoundPlugin> bound = new ArrayList<>();
@@ -65,7 +93,7 @@ public record BoundPlugins(
               draw,
               today,
               study.plant());
-      bound.add(new BoundPlugin(loaded.plugin(), PluginCalls.bind(loaded, context)));
+      bound.add(new BoundPlugin(loaded.plugin(), scorer.apply(loaded, context)));
     }
     return of(bound, available);
   }
@@ -139,6 +167,30 @@ public record BoundPlugins(
       assessments.put(bound.id(), assessment);
     }
     return assessments;
+  }
+
+  /**
+   * The figure of one criterion on one structure, NaN where there is none: scored in full by its
+   * plugin and those whose figures that needs, and by no other.
+   *
+   * @throws PluginFailure when a plugin throws, or answers what cannot be
+   */
+  public double figure(Structure structure, BoundCriterion criterion) {
+    return assessment(structure, criterion.plugin())
+        .outcomes()
+        .get(criterion.criterion().id())
+        .orUnknown();
+  }
+
+  private Assessment assessment(Structure structure, int plugin) {
+    BoundPlugin bound = plugins.get(plugin);
+    Map<Figure, Double> figures = new EnumMap<>(Figure.class);
+    for (int p = 0; p < plugin; p++) {
+      if (plugins.get(p).plugin().provides().stream().anyMatch(bound.plugin().needs()::contains)) {
+        figures.putAll(assessment(structure, p).provided());
+      }
+    }
+    return PluginCalls.score(bound, structure, needed(bound, figures));
   }
 
   /**

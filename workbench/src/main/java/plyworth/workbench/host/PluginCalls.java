@@ -19,12 +19,20 @@ final class PluginCalls {
   private PluginCalls() {}
 
   static Scorer bind(LoadedPlugin loaded, ScoringContext context) {
-    return answered(loaded.id(), "scorer", () -> accepted(loaded, context));
+    return answered(
+        loaded.id(), "scorer", () -> accepted(loaded, () -> loaded.plugin().bind(context)));
   }
 
-  private static Scorer accepted(LoadedPlugin loaded, ScoringContext context) {
+  static Scorer bindAgain(LoadedPlugin loaded, ScoringContext context, Scorer before) {
+    return answered(
+        loaded.id(),
+        "scorer",
+        () -> accepted(loaded, () -> loaded.plugin().bindAgain(context, before)));
+  }
+
+  private static Scorer accepted(LoadedPlugin loaded, Supplier<Scorer> bind) {
     try {
-      return loaded.plugin().bind(context);
+      return bind.get();
     } catch (IllegalArgumentException e) {
       throw new UnscorableBriefException(loaded.id(), e);
     }

@@ -9,7 +9,7 @@ import plyworth.workbench.engine.search.Line;
  * <p>Unlike {@link ValueFunction#value}, from which it differs by rounding alone, it never leaves
  * the values at the ends of a line, so that between two points it rises or falls without exception.
  */
-final class ValueCurve {
+public final class ValueCurve {
 
   /** What rounding can be in a value and in its distance from a line. */
   private static final double ROUNDING = 1e-13;
@@ -19,7 +19,8 @@ final class ValueCurve {
   private final double[] places;
   private final double[] values;
 
-  ValueCurve(ValueFunction function) {
+  /** The curve of a value function. */
+  public ValueCurve(ValueFunction function) {
     logarithmic = function.logarithmic();
     figures = function.points().stream().mapToDouble(ValueFunction.Point::figure).toArray();
     values = function.points().stream().mapToDouble(ValueFunction.Point::value).toArray();
@@ -34,7 +35,7 @@ final class ValueCurve {
   }
 
   /** The value of a known figure. */
-  double value(double figure) {
+  public double value(double figure) {
     int last = figures.length - 1;
     if (figure <= figures[0]) {
       return values[0];
@@ -54,7 +55,7 @@ final class ValueCurve {
   }
 
   /** The highest value of any figure between two. */
-  double highest(double low, double high) {
+  public double highest(double low, double high) {
     double highest = Math.max(value(low), value(high));
     for (int i = 0; i < figures.length; i++) {
       if (figures[i] > low && figures[i] < high) {
@@ -65,7 +66,7 @@ final class ValueCurve {
   }
 
   /** The lowest value of any figure between two. */
-  double lowest(double low, double high) {
+  public double lowest(double low, double high) {
     double lowest = Math.min(value(low), value(high));
     for (int i = 0; i < figures.length; i++) {
       if (figures[i] > low && figures[i] < high) {

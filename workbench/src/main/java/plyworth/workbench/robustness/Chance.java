@@ -10,6 +10,7 @@ import java.util.List;
  * @param first share of draws in which it comes first: the rank acceptability of rank 1
  * @param firstError standard error of {@code first}
  * @param amongThree share of draws in which it is among the first three
+ * @param amongTen share of draws in which it is among the first ten
  * @param unranked share of draws in which it is blocked, excluded or cannot be judged
  * @param centralWeights mean of the weights that put it first, one for each criterion; empty when
  *     none did
@@ -21,6 +22,7 @@ public record Chance(
     double first,
     double firstError,
     double amongThree,
+    double amongTen,
     double unranked,
     List<Double> centralWeights,
     double confidence) {

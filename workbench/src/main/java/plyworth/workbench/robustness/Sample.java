@@ -1,50 +1,49 @@
 package plyworth.workbench.robustness;
 
+import java.util.BitSet;
+
 /**
- * One draw of weights and inputs.
+ * What one draw of weights and inputs says.
  *
  * @param weights one for each criterion; they add up to 1
- * @param values candidate by criterion; null for a candidate that is not ranked in this draw
+ * @param few the candidates among the first ten, level ones included
+ * @param first the share of each in the first rank
+ * @param three in the first three
+ * @param ten in the first ten
+ * @param unranked the candidates that are not ranked
+ * @param rivals the candidates that may come first under other weights
+ * @param world what these rivals are worth, in their order
  */
-record Sample(double[] weights, double[][] values) {
-
-  /** Values that differ by less come from rounding: these candidates share their ranks. */
-  private static final double LEVEL = 1e-12;
-
-  /** The value of every candidate under some weights; negative infinity when it is not ranked. */
-  double[] sums(double[] under) {
-    double[] sums = new double[values.length];
-    for (int i = 0; i < sums.length; i++) {
-      sums[i] = values[i] == null ? Double.NEGATIVE_INFINITY : sum(under, values[i]);
-    }
-    return sums;
-  }
-
-  private static double sum(double[] weights, double[] values) {
-    double sum = 0;
-    for (int c = 0; c < values.length; c++) {
-      sum += weights[c] * values[c];
-    }
-    return sum;
-  }
+record Sample(
+    double[] weights,
+    int[] few,
+    double[] first,
+    double[] three,
+    double[] ten,
+    BitSet unranked,
+    int[] rivals,
+    World world) {
 
   /**
-   * The share of a candidate in the ranks from the first to {@code last}; candidates that are level
-   * share the ranks that they take together.
+   * A draw.
+   *
+   * @param span between what the weights lie that may be asked about afterwards
    */
-  static double within(double[] sums, int candidate, int last) {
-    if (sums[candidate] == Double.NEGATIVE_INFINITY) {
-      return 0;
+  static Sample of(double[] weights, WeightSpan span, World world) {
+    Places places = Places.of(world.sums(weights));
+    int[] few = places.few();
+    double[][] shares = new double[3][few.length];
+    for (int i = 0; i < few.length; i++) {
+      shares[0][i] = places.within(few[i], 1);
+      shares[1][i] = places.within(few[i], 3);
+      shares[2][i] = places.within(few[i], Places.FEW);
     }
-    int before = 0;
-    int level = 0;
-    for (double sum : sums) {
-      if (Math.abs(sum - sums[candidate]) <= LEVEL) {
-        level++;
-      } else if (sum > sums[candidate]) {
-        before++;
-      }
+    BitSet unranked = new BitSet();
+    for (int i = 0; i < world.ranked().length; i++) {
+      unranked.set(i, !world.ranked()[i]);
     }
-    return Math.max(0, Math.min(1, (double) (last - before) / level));
+    int[] rivals = span.rivals(world, places.leader());
+    return new Sample(
+        weights, few, shares[0], shares[1], shares[2], unranked, rivals, world.only(rivals));
   }
 }

@@ -3,6 +3,7 @@ package plyworth.workbench.robustness;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.atomic.AtomicLong;
@@ -19,12 +20,35 @@ class AcceptabilityTest {
   private static final double NOISE = 0.014;
 
   private static List<Chance> chances(LongFunction<double[][]> worlds, double... weights) {
-    int candidates = worlds.apply(0).length;
-    List<Long> paths = LongStream.range(0, candidates).boxed().toList();
     Acceptability.Plan plan = new Acceptability.Plan(Doubt.ANY, DRAWS, 0, 7);
-    return Acceptability.of(paths, weights, worlds, plan).chances().stream()
+    return drawn(worlds, weights, plan, Progress.NONE).chances().stream()
         .sorted((a, b) -> Long.compare(a.path(), b.path()))
         .toList();
+  }
+
+  /** Draws from worlds of values, candidate by criterion; null for one that is not ranked. */
+  private static Acceptability drawn(
+      LongFunction<double[][]> worlds,
+      double[] weights,
+      Acceptability.Plan plan,
+      Progress progress) {
+    int candidates = worlds.apply(0).length;
+    Field field = new Field(LongStream.range(0, candidates).boxed().toList(), true);
+    return Acceptability.of(field, weights, seed -> world(worlds.apply(seed)), plan, progress);
+  }
+
+  private static World world(double[][] candidates) {
+    int criteria =
+        Arrays.stream(candidates).mapToInt(c -> c == null ? 0 : c.length).max().orElse(0);
+    double[][] values = new double[criteria][candidates.length];
+    boolean[] ranked = new boolean[candidates.length];
+    for (int i = 0; i < candidates.length; i++) {
+      ranked[i] = candidates[i] != null;
+      for (int c = 0; ranked[i] && c < criteria; c++) {
+        values[c][i] = candidates[i][c];
+      }
+    }
+    return new World(values, ranked);
   }
 
   /**
@@ -89,12 +113,12 @@ class AcceptabilityTest {
     double[][] values = {{1, 0}, {0, 1}};
     double[] weights = {0.5, 0.5};
     Acceptability.Plan loose = new Acceptability.Plan(Doubt.ANY, DRAWS, 0.03, 7);
-    Acceptability precise = Acceptability.of(List.of(0L, 1L), weights, seed -> values, loose);
+    Acceptability precise = drawn(seed -> values, weights, loose, Progress.NONE);
     assertThat(precise.precise()).isTrue();
     assertThat(precise.draws()).isLessThan(DRAWS);
     assertThat(precise.chances()).allMatch(chance -> chance.firstError() <= 0.03);
     Acceptability.Plan tight = new Acceptability.Plan(Doubt.ANY, 150, 0.001, 7);
-    Acceptability limited = Acceptability.of(List.of(0L, 1L), weights, seed -> values, tight);
+    Acceptability limited = drawn(seed -> values, weights, tight, Progress.NONE);
     assertThat(limited.precise()).isFalse();
     assertThat(limited.draws()).isEqualTo(150);
   }
@@ -104,7 +128,7 @@ class AcceptabilityTest {
   void alwaysFirstSoFarIsNotTakenForCertain() {
     double[][] values = {{1}, {0}};
     Acceptability.Plan plan = new Acceptability.Plan(Doubt.ANY, DRAWS, 0.005, 7);
-    Acceptability found = Acceptability.of(List.of(0L, 1L), new double[] {1}, seed -> values, plan);
+    Acceptability found = drawn(seed -> values, new double[] {1}, plan, Progress.NONE);
     assertThat(found.precise()).isTrue();
     assertThat(found.draws()).isEqualTo(200);
   }
@@ -133,8 +157,7 @@ class AcceptabilityTest {
           }
         };
     Acceptability.Plan plan = new Acceptability.Plan(Doubt.ANY, DRAWS, 0.001, 7);
-    Acceptability stopped =
-        Acceptability.of(List.of(0L, 1L), new double[] {0.5, 0.5}, seed -> values, plan, stopping);
+    Acceptability stopped = drawn(seed -> values, new double[] {0.5, 0.5}, plan, stopping);
     assertThat(stopped.draws()).isBetween(60, 100);
     assertThat(stopped.precise()).isFalse();
     assertThat(stopped.chances().stream().mapToDouble(Chance::first).sum())
@@ -155,8 +178,7 @@ class AcceptabilityTest {
         };
     Acceptability.Plan plan = new Acceptability.Plan(Doubt.ANY, DRAWS, 0.001, 7);
     double[][] values = {{1}};
-    Acceptability found =
-        Acceptability.of(List.of(0L), new double[] {1}, seed -> values, plan, stopped);
+    Acceptability found = drawn(seed -> values, new double[] {1}, plan, stopped);
     assertThat(found.draws()).isZero();
     assertThat(found.chances()).isEmpty();
   }

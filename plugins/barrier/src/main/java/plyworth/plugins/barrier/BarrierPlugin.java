@@ -72,4 +72,9 @@ public final class BarrierPlugin implements ScoringPlugin {
   public Scorer bind(ScoringContext context) {
     return new BarrierScorer(BarrierModel.of(context));
   }
+
+  @Override
+  public Scorer bindAgain(ScoringContext context, Scorer before) {
+    return new BarrierScorer(BarrierModel.again(context, ((BarrierScorer) before).model()));
+  }
 }

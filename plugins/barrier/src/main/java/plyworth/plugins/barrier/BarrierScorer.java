@@ -33,6 +33,11 @@ final class BarrierScorer implements Scorer {
     this.notApplicable = model.notApplicable();
   }
 
+  /** What it is bound to. */
+  BarrierModel model() {
+    return model;
+  }
+
   @Override
   public Map<String, Text> notApplicable() {
     return Map.copyOf(notApplicable);

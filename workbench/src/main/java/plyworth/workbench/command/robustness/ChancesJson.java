@@ -23,9 +23,18 @@ final class ChancesJson {
     entries.put("seed", Json.of(acceptability.plan().seed()));
     entries.put("precision", number(acceptability.plan().precision()));
     entries.put("precise", Json.of(acceptability.precise()));
+    entries.put("compared", Json.of(acceptability.reach().compared()));
+    entries.put("whole", Json.of(acceptability.reach().whole()));
+    entries.put("everAmongTen", Json.of(acceptability.reach().reaching()));
+    entries.put("last", Json.of(acceptability.reach().last()));
+    entries.put("lastAmongTen", Json.of(acceptability.reach().lastReaching()));
     entries.put(
         "candidates",
-        Json.of(acceptability.chances().stream().map(c -> chance(ranked, c)).toList()));
+        Json.of(
+            acceptability.chances().stream()
+                .filter(c -> c.amongTen() > 0)
+                .map(c -> chance(ranked, c))
+                .toList()));
     return Json.of(entries);
   }
 
@@ -35,6 +44,7 @@ final class ChancesJson {
     entries.put("first", number(chance.first()));
     entries.put("standardError", number(chance.firstError()));
     entries.put("amongThree", number(chance.amongThree()));
+    entries.put("amongTen", number(chance.amongTen()));
     entries.put("notRanked", number(chance.unranked()));
     entries.put("confidence", number(chance.confidence()));
     entries.put("centralWeights", central(ranked, chance.centralWeights()));

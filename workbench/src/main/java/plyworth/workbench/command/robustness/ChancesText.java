@@ -11,13 +11,15 @@ import plyworth.workbench.command.print.TextColumns;
 import plyworth.workbench.robustness.Acceptability;
 import plyworth.workbench.robustness.Chance;
 import plyworth.workbench.robustness.Doubt;
+import plyworth.workbench.robustness.Reach;
 
 /** Prints how often candidates come first while weights and inputs are uncertain. */
 final class ChancesText {
 
   private ChancesText() {}
 
-  static void print(Ranked ranked, Acceptability acceptability, PrintWriter out) {
+  /** Prints them, as many as {@code top}. */
+  static void print(Ranked ranked, Acceptability acceptability, int top, PrintWriter out) {
     Acceptability.Plan plan = acceptability.plan();
     out.println();
     out.println(
@@ -38,18 +40,46 @@ final class ChancesText {
                         + precision(plan)
                         + ".")));
     out.println();
-    table(ranked, acceptability.chances(), out);
-    long never = acceptability.chances().stream().filter(c -> c.first() == 0).count();
+    List<Chance> first = acceptability.chances().stream().filter(c -> c.first() > 0).toList();
+    table(ranked, first.subList(0, Math.min(top, first.size())), out);
     out.println(
         Paragraph.of(
             "",
             String.format(
                 Locale.ROOT,
-                "Compared are %d candidates: the best of every weighting, that of least regret,"
-                    + " and those that overtake the leader; %d of them never came first and are not"
-                    + " listed. Others are not seen here.",
-                acceptability.chances().size(),
-                never)));
+                "%d came first at least once, %d are listed. %s",
+                first.size(),
+                Math.min(top, first.size()),
+                reach(acceptability.reach()))));
+  }
+
+  private static String reach(Reach reach) {
+    String compared =
+        reach.whole()
+            ? "Compared are all %,d candidates that are ranked at typical figures, with"
+            : "Compared are %,d candidates: the best at typical figures, under the weighting and under"
+                + " weights drawn likewise, with";
+    String said =
+        String.format(
+            Locale.ROOT,
+            compared
+                + " the best of every weighting, that of least regret and those that overtake the"
+                + " leader; %,d of them were among the first ten in some draw.",
+            reach.compared(),
+            reach.reaching());
+    if (reach.whole()) {
+      return said;
+    }
+    return said
+        + String.format(
+            Locale.ROOT,
+            reach.lastReaching() == 0
+                ? " None of the %d that were let in last was, so it matters little that others are"
+                    + " not seen here."
+                : " Of the %d that were let in last, %d were: others, which are not seen here, could"
+                    + " be as well.",
+            reach.last(),
+            reach.lastReaching());
   }
 
   /** What is taken to be known of the weights, in words. */
@@ -70,20 +100,19 @@ final class ChancesText {
     List<List<String>> rows = new ArrayList<>();
     List<String> structures = new ArrayList<>();
     for (Chance chance : chances) {
-      if (chance.first() > 0) {
-        rows.add(
-            List.of(
-                share(chance.first()),
-                "±" + share(chance.firstError()),
-                share(chance.amongThree()),
-                share(chance.unranked()),
-                share(chance.confidence())));
-        structures.add(ranked.structure(chance.path()).toString());
-      }
+      rows.add(
+          List.of(
+              share(chance.first()),
+              "±" + share(chance.firstError()),
+              share(chance.amongThree()),
+              share(chance.amongTen()),
+              share(chance.unranked()),
+              share(chance.confidence())));
+      structures.add(ranked.structure(chance.path()).toString());
     }
     TextColumns.print(
         out,
-        List.of("first", "error", "first three", "not ranked", "confidence"),
+        List.of("first", "error", "first three", "first ten", "not ranked", "confidence"),
         rows,
         structures);
   }

@@ -37,7 +37,7 @@ final class RobustnessText {
       StakeholdersText.print(ranked, found.stakeholders(), out);
       SecondOpinionText.print(ranked, found.second(), out);
       found.weightsAlone().ifPresent(w -> WeightChancesText.print(ranked, w, found.top(), out));
-      found.acceptability().ifPresent(a -> ChancesText.print(ranked, a, out));
+      found.acceptability().ifPresent(a -> ChancesText.print(ranked, a, found.top(), out));
     }
     out.println();
     out.println("Screening estimates; explain shows the formula and the test behind each figure.");

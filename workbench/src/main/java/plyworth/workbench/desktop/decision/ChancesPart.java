@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.concurrent.CancellationException;
 import java.util.stream.IntStream;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -30,10 +29,10 @@ import plyworth.workbench.desktop.session.LongWork;
 import plyworth.workbench.desktop.session.Session;
 import plyworth.workbench.desktop.session.WorkBar;
 import plyworth.workbench.desktop.word.Words;
-import plyworth.workbench.engine.table.Progress;
 import plyworth.workbench.robustness.Acceptability;
 import plyworth.workbench.robustness.Chance;
 import plyworth.workbench.robustness.Doubt;
+import plyworth.workbench.robustness.Reach;
 
 /**
  * How often candidates come first while weights and inputs are uncertain: the rank acceptability.
@@ -42,12 +41,11 @@ final class ChancesPart {
 
   private static final int MOST_DRAWS = 1000;
   private static final double PRECISION = 0.03;
-  private static final int MOST_BARS = 12;
   private static final int BAR_HEIGHT = 52;
   private static final int FRAME_HEIGHT = 90;
 
   private final StackPanel panel = new StackPanel();
-  private final LongWork<Acceptability> work;
+  private final LongWork<DrawnChances> work;
   private final WorkBar bar;
   private final JComboBox<String> doubt = new JComboBox<>();
   private final ChartCanvas chart =
@@ -87,7 +85,7 @@ final class ChancesPart {
 
   /** What was drawn for the ranking on screen. */
   Optional<Acceptability> result() {
-    return work.result();
+    return work.result().map(DrawnChances::found);
   }
 
   private void draw() {
@@ -96,21 +94,7 @@ final class ChancesPart {
     Acceptability.Plan plan =
         new Acceptability.Plan(
             Doubt.values()[doubt.getSelectedIndex()], MOST_DRAWS, PRECISION, ranked.study().seed());
-    work.start(progress -> drawn(ranked, rivals, plan, progress));
-  }
-
-  /**
-   * Draws.
-   *
-   * @throws CancellationException when it is stopped before the first draw
-   */
-  private static Acceptability drawn(
-      Ranked ranked, List<Long> rivals, Acceptability.Plan plan, Progress progress) {
-    Acceptability drawn = Acceptability.of(ranked, rivals, plan, progress);
-    if (drawn.draws() == 0) {
-      throw new CancellationException();
-    }
-    return drawn;
+    work.start(progress -> DrawnChances.of(ranked, rivals, plan, progress));
   }
 
   /** Shows what is known; what belongs to another ranking is forgotten. */
@@ -122,13 +106,10 @@ final class ChancesPart {
     }
     bar.show(work, stability != null && !stability.intervals().isEmpty());
     List<Chance> before = listed;
-    listed =
-        work.result()
-            .map(a -> a.chances().stream().filter(c -> c.first() > 0).limit(MOST_BARS).toList())
-            .orElse(List.of());
+    listed = work.result().map(DrawnChances::listed).orElse(List.of());
     pane.component().setVisible(!listed.isEmpty());
     if (!listed.equals(before)) {
-      work.result().ifPresent(a -> pane.show(table(a), note(a)));
+      result().ifPresent(a -> pane.show(table(), note(a)));
       redraw();
     }
   }
@@ -195,14 +176,16 @@ final class ChancesPart {
   }
 
   private String name(Chance chance) {
-    return stability.name(chance.path())
-        + "  "
-        + Labels.brief(stability.ranked().structure(chance.path()));
+    return called(chance) + "  " + Labels.brief(stability.ranked().structure(chance.path()));
+  }
+
+  private String called(Chance chance) {
+    return work.result().map(drawn -> drawn.names().get(chance.path())).orElse("");
   }
 
   private String tip(Chance chance) {
     return "<html><body style='width:360px'><b>"
-        + Html.escaped(stability.name(chance.path()))
+        + Html.escaped(called(chance))
         + "</b><br>"
         + Html.escaped(Labels.brief(stability.ranked().structure(chance.path())))
         + "<br>"
@@ -213,17 +196,19 @@ final class ChancesPart {
                 CandidateName.percent(chance.firstError(), 1),
                 CandidateName.percent(chance.amongThree(), 1),
                 CandidateName.percent(chance.unranked(), 1),
-                CandidateName.percent(chance.confidence(), 1)))
+                CandidateName.percent(chance.confidence(), 1),
+                CandidateName.percent(chance.amongTen(), 1)))
         + "</body></html>";
   }
 
-  private ChartTable table(Acceptability acceptability) {
+  private ChartTable table() {
     List<ChartTable.Column> columns =
         List.of(
             ChartTable.Column.words(Words.of("chances.candidate")),
             ChartTable.Column.figures(Words.of("chances.first")),
             ChartTable.Column.figures(Words.of("chances.error")),
             ChartTable.Column.figures(Words.of("chances.among-three")),
+            ChartTable.Column.figures(Words.of("chances.among-ten")),
             ChartTable.Column.figures(Words.of("chances.out")),
             ChartTable.Column.figures(Words.of("chances.confidence")));
     List<List<String>> rows = new ArrayList<>();
@@ -234,6 +219,7 @@ final class ChancesPart {
               CandidateName.percent(chance.first(), 1),
               CandidateName.percent(chance.firstError(), 1),
               CandidateName.percent(chance.amongThree(), 1),
+              CandidateName.percent(chance.amongTen(), 1),
               CandidateName.percent(chance.unranked(), 1),
               CandidateName.percent(chance.confidence(), 1)));
     }
@@ -253,7 +239,18 @@ final class ChancesPart {
     String precision = CandidateName.percent(acceptability.plan().precision(), 0);
     return said
         + " "
+        + reach(acceptability.reach())
+        + " "
         + Words.of(acceptability.precise() ? "chances.precise" : "chances.imprecise", precision);
+  }
+
+  private static String reach(Reach reach) {
+    if (reach.whole()) {
+      return Words.of("chances.whole");
+    }
+    return reach.lastReaching() == 0
+        ? Words.of("chances.wide", reach.last())
+        : Words.of("chances.narrow", reach.last(), reach.lastReaching());
   }
 
   /** A click on a bar selects its candidate. */

@@ -27,18 +27,29 @@ final class PluginBlocks {
     boolean goOn();
   }
 
+  /** Joined states of the candidates of a block. */
+  interface States {
+    /**
+     * Writes those of a plugin.
+     *
+     * @param rows rows of the block that are wanted
+     * @param columns receives the states, component by wanted row
+     */
+    void join(int plugin, Remaining rows, double[][] columns);
+  }
+
   /** Takes the columns of a plugin as soon as they are finished. */
   interface Sink {
     /** The block of a plugin holds only the rows that were not blocked before it. */
     void take(int plugin, Block block, Remaining rows);
   }
 
-  private final BoundPlugins bound;
   private final boolean[] kept;
   private final Block[] blocks;
   private final double[][][] provided;
   private final Remaining remaining = new Remaining();
-  private final List<Optional<Layerwise>> forms;
+  private BoundPlugins bound;
+  private List<Optional<Layerwise>> forms;
 
   /**
    * Blocks for the plugins.
@@ -68,23 +79,29 @@ final class PluginBlocks {
     }
   }
 
+  /** Goes on with the same plugins bound to another draw, whose states have the same parts. */
+  void go(BoundPlugins there, List<Optional<Layerwise>> theirs) {
+    bound = there;
+    forms = theirs;
+  }
+
   /**
    * Finishes a block plugin after plugin, each for the candidates that none before it has blocked.
    *
    * @param size candidates in it
-   * @param stretches of what their states are joined
+   * @param states their joined states
    * @param rows the structures, for plugins without a layerwise form
    * @param sink receives what each plugin finished
    * @return false when it was cancelled on the way
    * @throws ScoringFault when a plugin throws or gives what cannot be
    */
-  boolean finish(int size, Stretches stretches, Rows rows, Sink sink) {
+  boolean finish(int size, States states, Rows rows, Sink sink) {
     remaining.begin(size);
     for (int p = 0; p < blocks.length; p++) {
       BoundPlugin plugin = bound.plugins().get(p);
       Block block = blocks[p];
       clear(block, remaining.size());
-      stretches.join(p, remaining, block.states);
+      states.join(p, remaining, block.states);
       fillNeeded(plugin.plugin(), block);
       Layerwise form = forms.get(p).orElse(null);
       boolean done =

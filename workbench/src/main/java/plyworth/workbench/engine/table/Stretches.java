@@ -9,7 +9,7 @@ import plyworth.shared.scoring.Join;
  * joined plugin by plugin and only for the rows that are asked for, since most of the work of a
  * join is for plugins that come late, when many candidates are blocked already.
  */
-final class Stretches {
+final class Stretches implements PluginBlocks.States {
 
   /** Rows of which several components are joined at once: few enough for the nearest caches. */
   static final int LONGEST = 128;
@@ -62,13 +62,8 @@ final class Stretches {
     stretch.count = to - from;
   }
 
-  /**
-   * Writes the joined states of a plugin.
-   *
-   * @param rows rows of the block that are wanted
-   * @param columns receives the states, component by wanted row
-   */
-  void join(int plugin, Remaining rows, double[][] columns) {
+  @Override
+  public void join(int plugin, Remaining rows, double[][] columns) {
     int first = 0;
     int written = 0;
     for (int s = 0; s < used; s++) {

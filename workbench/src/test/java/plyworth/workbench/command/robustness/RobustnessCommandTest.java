@@ -58,13 +58,25 @@ class RobustnessCommandTest {
     assertThat(run.keys("weightsAlone", "candidates", 0))
         .containsExactly("structure", "first", "standardError", "amongTen", "centralWeights");
     assertThat(run.keys("acceptability"))
-        .containsExactly("weights", "draws", "seed", "precision", "precise", "candidates");
+        .containsExactly(
+            "weights",
+            "draws",
+            "seed",
+            "precision",
+            "precise",
+            "compared",
+            "whole",
+            "everAmongTen",
+            "last",
+            "lastAmongTen",
+            "candidates");
     assertThat(run.keys("acceptability", "candidates", 0))
         .containsExactly(
             "structure",
             "first",
             "standardError",
             "amongThree",
+            "amongTen",
             "notRanked",
             "confidence",
             "centralWeights");

@@ -23,6 +23,15 @@ public record Demand(double days, Optional<VolatileBalance> alcohol, List<Mechan
 
   /** The demand of a brief. */
   public static Demand of(BarrierClimates climates) {
+    return of(climates, Optional.empty());
+  }
+
+  /**
+   * The demand of a brief in another world.
+   *
+   * @param before the demand in some world, of which is kept what layers do not matter to
+   */
+  public static Demand of(BarrierClimates climates, Optional<Demand> before) {
     Brief brief = climates.context().brief();
     StorageClimate climate = climates.climate();
     Seasons seasons = climates.seasons();
@@ -49,7 +58,7 @@ public record Demand(double days, Optional<VolatileBalance> alcohol, List<Mechan
             .product()
             .volatileContent()
             .filter(content -> content.massFraction() > 0)
-            .map(content -> VolatileBalance.of(content, climates));
+            .map(content -> VolatileBalance.of(content, climates, before.flatMap(Demand::alcohol)));
     alcohol.ifPresent(balance -> mechanisms.add(new Mechanism(balance.permeant(), balance)));
     return new Demand(brief.shelfLifeDays(), alcohol, List.copyOf(mechanisms));
   }

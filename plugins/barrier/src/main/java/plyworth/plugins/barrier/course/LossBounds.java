@@ -25,8 +25,7 @@ public final class LossBounds {
   private LossBounds(VolatileBalance balance, double days) {
     VolatileCourse course = balance.courses().get(0);
     this.balance = balance;
-    this.table =
-        balance.seasons().constant() ? Optional.of(new LossTable(course)) : Optional.empty();
+    this.table = balance.liquid().losses().map(LossTables::get);
     this.perAlcohol = days * course.activity() / balance.chargeG();
     this.perWater = days * course.saturatedPa() / balance.chargeG();
     this.dries = balance.dries();

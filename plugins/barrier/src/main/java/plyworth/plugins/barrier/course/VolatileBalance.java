@@ -14,22 +14,14 @@ import plyworth.shared.brief.VolatileContent;
 /**
  * A volatile content that leaves its pack, and the water it is mixed with, through every season.
  *
- * @param content what is filled
+ * @param liquid what is filled
  * @param seasons the climate
- * @param courses the course of both in each season; none when the substance is not known
  * @param inside water activity inside at its wettest, which the pack's layers see
- * @param mean mean activity until the allowed loss; empty when unknown, when none or all may go,
- *     and where seasons change
  * @param extremes alcohol that leaves per day and unit of conductance at the storage climate, at
  *     least and at most, whatever passes of water; each by season
  */
 public record VolatileBalance(
-    VolatileContent content,
-    Seasons seasons,
-    List<VolatileCourse> courses,
-    double inside,
-    Optional<MeanActivity> mean,
-    ActivityExtremes extremes)
+    VolatileLiquid liquid, Seasons seasons, double inside, ActivityExtremes extremes)
     implements Balance {
 
   /** Points of a course in each season, or in all of a constant climate. */
@@ -38,26 +30,41 @@ public record VolatileBalance(
   /** Relative error of the {@link MeanActivity}. */
   private static final double TABULATED = 1e-5;
 
-  /** The balance of the volatile content of a brief. */
-  static VolatileBalance of(VolatileContent content, BarrierClimates climates) {
-    double water = (1 - content.massFraction()) / content.massFraction();
+  /**
+   * The balance of the volatile content of a brief.
+   *
+   * @param before the balance in another world; a liquid that is the same is kept
+   */
+  static VolatileBalance of(
+      VolatileContent content, BarrierClimates climates, Optional<VolatileBalance> before) {
     Seasons seasons = climates.seasons();
-    List<VolatileCourse> courses =
-        Alcohol.named(content.substance()).stream()
-            .flatMap(a -> seasons.round().stream().map(s -> VolatileCourse.of(a, water, s)))
-            .toList();
-    double allowed = content.allowedLossPercent() / 100;
-    boolean some = allowed > 0 && allowed < 1 && seasons.constant();
-    Optional<MeanActivity> mean =
-        courses.stream().filter(c -> some).findFirst().map(c -> new MeanActivity(c, allowed));
+    VolatileLiquid liquid =
+        before
+            .map(VolatileBalance::liquid)
+            .filter(known -> known.is(content, seasons))
+            .orElseGet(() -> VolatileLiquid.of(content, seasons));
     SeasonFactors factors = SeasonFactors.of(climates, permeant(content));
+    double allowed = content.allowedLossPercent() / 100;
     return new VolatileBalance(
-        content,
+        liquid,
         seasons,
-        courses,
         climates.climate().inside(),
-        mean,
-        ActivityExtremes.of(courses, allowed, factors));
+        ActivityExtremes.of(liquid.courses(), allowed, factors));
+  }
+
+  /** What is filled. */
+  public VolatileContent content() {
+    return liquid.content();
+  }
+
+  /** The course of alcohol and water in each season; none when the substance is not known. */
+  public List<VolatileCourse> courses() {
+    return liquid.courses();
+  }
+
+  /** Mean activity until the allowed loss, where it is known and one figure serves. */
+  private Optional<MeanActivity> mean() {
+    return liquid.mean();
   }
 
   private static Permeant permeant(VolatileContent content) {
@@ -66,31 +73,31 @@ public record VolatileBalance(
 
   /** What passes through the layers. */
   public Permeant permeant() {
-    return known() ? courses.get(0).mixture().alcohol().permeant() : permeant(content);
+    return known() ? courses().get(0).mixture().alcohol().permeant() : permeant(content());
   }
 
   /** Whether the vapour of the substance is known. */
   boolean known() {
-    return !courses.isEmpty();
+    return !courses().isEmpty();
   }
 
   /** Mass of the volatile part as filled, g. */
   public double chargeG() {
-    return content.chargeG() * content.massFraction();
+    return content().chargeG() * content().massFraction();
   }
 
   private double allowedG() {
-    return content.allowedLossPercent() / 100 * chargeG();
+    return content().allowedLossPercent() / 100 * chargeG();
   }
 
   @Override
   public boolean canLimit() {
-    return content.allowedLossPercent() < 100;
+    return content().allowedLossPercent() < 100;
   }
 
   @Override
   public boolean atOnce() {
-    return content.allowedLossPercent() == 0;
+    return content().allowedLossPercent() == 0;
   }
 
   @Override
@@ -112,19 +119,19 @@ public record VolatileBalance(
 
   @Override
   public double atLeast(double conductance, double waterLow, double waterHigh) {
-    if (mean.isEmpty() || waterLow != waterHigh && !mean.get().dries()) {
+    if (mean().isEmpty() || waterLow != waterHigh && !mean().get().dries()) {
       return atLeast(conductance) + 0 * waterHigh;
     }
-    double days = mean.get().days(allowedG(), conductance, waterHigh);
+    double days = mean().get().days(allowedG(), conductance, waterHigh);
     return waterLow < waterHigh ? (1 - TABULATED) * days : days;
   }
 
   @Override
   public double atMost(double conductance, double waterLow, double waterHigh) {
-    if (mean.isEmpty() || waterLow != waterHigh && !mean.get().dries()) {
+    if (mean().isEmpty() || waterLow != waterHigh && !mean().get().dries()) {
       return atMost(conductance) + 0 * waterHigh;
     }
-    double days = mean.get().days(allowedG(), conductance, waterLow);
+    double days = mean().get().days(allowedG(), conductance, waterLow);
     return waterLow < waterHigh ? (1 + TABULATED) * days : days;
   }
 
@@ -133,7 +140,7 @@ public record VolatileBalance(
    * liquid, and less time.
    */
   boolean dries() {
-    return courses.stream().allMatch(VolatileCourse::dries);
+    return courses().stream().allMatch(VolatileCourse::dries);
   }
 
   @Override
@@ -141,11 +148,11 @@ public record VolatileBalance(
     if (!known() || atOnce()) {
       return Life.of(known() ? 0 : Double.NaN);
     }
-    if (mean.isPresent()) {
+    if (mean().isPresent()) {
       Season season = seasons.round().get(0);
-      return Life.of(mean.get().days(allowedG(), alcohol(pack, season), water(pack, season)));
+      return Life.of(mean().get().days(allowedG(), alcohol(pack, season), water(pack, season)));
     }
-    return new VolatileWalk(this, pack).life(content.allowedLossPercent() / 100);
+    return new VolatileWalk(this, pack).life(content().allowedLossPercent() / 100);
   }
 
   /** Conductance of a pack to the alcohol in a season. */
@@ -167,7 +174,7 @@ public record VolatileBalance(
     } else {
       track.add(0, Double.NaN);
     }
-    return track.course("%", content.allowedLossPercent());
+    return track.course("%", content().allowedLossPercent());
   }
 
   /** Loss after some days, % of the charge; NaN when unknown. */
@@ -178,7 +185,7 @@ public record VolatileBalance(
   @Override
   public double rateAtFirst(double conductance) {
     return known()
-        ? conductance * courses.stream().mapToDouble(VolatileCourse::activity).max().orElseThrow()
+        ? conductance * courses().stream().mapToDouble(VolatileCourse::activity).max().orElseThrow()
         : Double.NaN;
   }
 }

@@ -22,29 +22,49 @@ import plyworth.shared.structure.Layer;
 public final class BarrierLayerwise implements Layerwise {
 
   private final BarrierModel model;
-  private final List<StateGroup> groups;
-  private final int[] starts;
+  private final Predicate<String> wanted;
+  private volatile Groups groups;
 
-  private BarrierLayerwise(BarrierModel model, List<StateGroup> groups) {
-    this.model = model;
-    this.groups = List.copyOf(groups);
-    this.starts = new int[groups.size()];
-    for (int g = 1; g < starts.length; g++) {
-      starts[g] = starts[g - 1] + StatePart.size(groups.get(g - 1).parts());
+  /**
+   * Groups of state parts and where each begins. They are made when they are first asked for, since
+   * a form for all criteria is mostly asked for one for some alone.
+   */
+  private record Groups(List<StateGroup> all, int[] starts) {
+
+    static Groups of(List<StateGroup> all) {
+      int[] starts = new int[all.size()];
+      for (int g = 1; g < starts.length; g++) {
+        starts[g] = starts[g - 1] + StatePart.size(all.get(g - 1).parts());
+      }
+      return new Groups(List.copyOf(all), starts);
     }
+  }
+
+  private BarrierLayerwise(BarrierModel model, Predicate<String> wanted) {
+    this.model = model;
+    this.wanted = wanted;
   }
 
   /** The form for all criteria. */
   public static BarrierLayerwise of(BarrierModel model) {
-    return of(model, criterion -> true);
+    return new BarrierLayerwise(model, criterion -> true);
   }
 
   @Override
   public Layerwise only(Set<String> criteria) {
-    return of(model, criteria::contains);
+    return new BarrierLayerwise(model, criteria::contains);
   }
 
-  private static BarrierLayerwise of(BarrierModel model, Predicate<String> wanted) {
+  private Groups groups() {
+    Groups made = groups;
+    if (made == null) {
+      made = Groups.of(make());
+      groups = made;
+    }
+    return made;
+  }
+
+  private List<StateGroup> make() {
     List<StateGroup> groups = new ArrayList<>();
     groups.add(new PackState(model));
     if (wanted.test(OTR_ID) || wanted.test(WVTR_ID)) {
@@ -59,32 +79,35 @@ public final class BarrierLayerwise implements Layerwise {
     if (wanted.test(LEAK_RISK_ID)) {
       groups.add(new SealState(model));
     }
-    return new BarrierLayerwise(model, groups);
+    return groups;
   }
 
   @Override
   public List<StatePart> state() {
-    return groups.stream().flatMap(group -> group.parts().stream()).toList();
+    return groups().all().stream().flatMap(group -> group.parts().stream()).toList();
   }
 
   @Override
   public void contribute(Layer layer, Layer outer, double[] state) {
-    for (int g = 0; g < starts.length; g++) {
-      groups.get(g).contribute(layer, outer, state, starts[g]);
+    Groups made = groups();
+    for (int g = 0; g < made.starts().length; g++) {
+      made.all().get(g).contribute(layer, outer, state, made.starts()[g]);
     }
   }
 
   @Override
   public void finish(Block block) {
-    for (int g = 0; g < starts.length; g++) {
-      groups.get(g).finish(block, starts[g]);
+    Groups made = groups();
+    for (int g = 0; g < made.starts().length; g++) {
+      made.all().get(g).finish(block, made.starts()[g]);
     }
   }
 
   @Override
   public void bound(BoundsBlock block) {
-    for (int g = 0; g < starts.length; g++) {
-      groups.get(g).bound(block, starts[g]);
+    Groups made = groups();
+    for (int g = 0; g < made.starts().length; g++) {
+      made.all().get(g).bound(block, made.starts()[g]);
     }
   }
 }

@@ -21,7 +21,7 @@ final class WetLayer {
   private final double[] oxygens;
   private final double[] outsides;
   private boolean stands;
-  private Hygroscopic kind;
+  private Hygroscopic.Tables kind;
 
   /** Resistance to water where its curve is 1. */
   double water;
@@ -84,7 +84,7 @@ final class WetLayer {
     low = 0;
     high = 0;
     if (stands) {
-      kind = kinds.kinds().get((int) numbers[row]);
+      kind = kinds.kinds().get((int) numbers[row]).tables();
       outerLow = span.driest();
       innerLow = outerLow;
       outerHigh = span.dampest();

@@ -2,6 +2,7 @@ package plyworth.plugins.barrier.pack;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import plyworth.plugins.barrier.climate.BarrierClimates;
 import plyworth.plugins.barrier.climate.StorageClimate;
 import plyworth.plugins.barrier.course.Demand;
@@ -30,10 +31,19 @@ public record BarrierModel(
 
   /** The model of a context, calibrated on what is known of today's pack. */
   public static BarrierModel of(ScoringContext context) {
+    return of(context, Optional.empty());
+  }
+
+  /** The same, keeping what layers do not matter to of a model of the same brief. */
+  public static BarrierModel again(ScoringContext context, BarrierModel before) {
+    return of(context, Optional.of(before.demand));
+  }
+
+  private static BarrierModel of(ScoringContext context, Optional<Demand> before) {
     BarrierClimates climates = BarrierClimates.of(context, 1);
     PackGeometry pack = PackGeometry.of(context);
     BarrierModel standard =
-        new BarrierModel(context, climates, pack, Demand.of(climates), Calibration.NONE);
+        new BarrierModel(context, climates, pack, Demand.of(climates, before), Calibration.NONE);
     return standard.calibrated(Calibration.of(standard));
   }
 
