@@ -127,12 +127,17 @@ final class Workspace {
     return List.of(
         Commands.Place.of("place.chart", 1, middle, chart.component(), chart.target()),
         Commands.Place.of("place.table", 2, middle, table.component(), table.target()),
-        Commands.Place.of("place.positions", 3, middle, positions.component(), positions.target()),
+        new Commands.Place("place.positions", 3, this::goToPositions),
         Commands.Place.of("place.brief", 4, middle, brief.component(), brief.target()),
         new Commands.Place("place.figures", 5, () -> candidate.goTo(0)),
         new Commands.Place("place.findings", 6, () -> candidate.goTo(1)),
         new Commands.Place("place.explanation", 7, () -> candidate.goTo(2)),
         new Commands.Place("place.weights", 8, () -> weighting.target().requestFocusInWindow()));
+  }
+
+  private void goToPositions() {
+    middle.bring(positions.component());
+    positions.goToOptions();
   }
 
   void show() {

@@ -78,7 +78,8 @@ final class OpenWindow implements AutoCloseable {
 
   /** The figures of a study opened before stand until those of the new one are there. */
   private boolean ready() {
-    return text("status", JLabel.class, JLabel::getText).contains("candidates:")
+    return Screen.find("progress", JComponent.class).isEmpty()
+        && status().matches(".*(candidates:|个候选结构：).*")
         && !head().equals(Words.of("candidate.none"))
         && !head().equals(Words.of("candidate.waiting"))
         && Screen.find("figures", JTable.class)

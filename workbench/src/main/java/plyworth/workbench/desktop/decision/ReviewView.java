@@ -16,6 +16,7 @@ import javax.swing.filechooser.FileNameExtensionFilter;
 import javax.swing.text.BadLocationException;
 import plyworth.workbench.analysis.BestList;
 import plyworth.workbench.analysis.Ranked;
+import plyworth.workbench.analysis.TodayReview;
 import plyworth.workbench.chart.Html;
 import plyworth.workbench.desktop.part.Background;
 import plyworth.workbench.desktop.part.Command;
@@ -76,7 +77,11 @@ public final class ReviewView implements View {
     }
     if (ranked != asked) {
       asked = ranked;
-      work.run(stale -> Review.of(ranked, BestList.kinds(ranked, KINDS)), this::take, this::refuse);
+      TodayReview today = now.today();
+      work.run(
+          stale -> Review.of(ranked, BestList.kinds(ranked, KINDS), today),
+          this::take,
+          this::refuse);
     } else if (shown != null && !told.equals(drawn.get())) {
       redraw();
     }

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import plyworth.workbench.SmallStudy;
 import plyworth.workbench.analysis.BestList;
 import plyworth.workbench.analysis.Ranked;
+import plyworth.workbench.analysis.TodayReview;
 import plyworth.workbench.chart.ChartTable;
 import plyworth.workbench.desktop.Screen;
 import plyworth.workbench.desktop.part.Appearance;
@@ -21,7 +22,7 @@ import plyworth.workbench.robustness.Doubt;
 class ReviewPageTest {
 
   private static final Ranked RANKED = SmallStudy.ranked(SmallStudy.few());
-  private static final Review REVIEW = Review.of(RANKED, BestList.kinds(RANKED, 2));
+  private static final Review REVIEW = Review.of(RANKED, BestList.kinds(RANKED, 2), TodayReview.NONE);
 
   @BeforeAll
   static void dress() {
