@@ -67,6 +67,7 @@ class CalibrationJourneyTest {
     keys.write("reading-value", "900");
     keys.key(KeyEvent.VK_ESCAPE);
     window.answer("No");
+    keys.regain();
     keys.awaits("reading-value");
   }
 

@@ -40,9 +40,15 @@ final class Keyboard {
     window.hand.key(key, held);
   }
 
+  /** Without a window manager nobody gives the keyboard back when a dialog closes. */
+  void regain() {
+    window.regainKeyboard();
+    Screen.await("something has the keyboard", () -> owner() != null);
+  }
+
   /** Strikes Tab until a part has the keyboard, as somebody does who knows no shorter way. */
   void tabTo(String name) {
-    Screen.await("something has the keyboard", () -> owner() != null);
+    regain();
     for (int i = 0; i < FARTHEST && !at(name); i++) {
       Component before = owner();
       key(KeyEvent.VK_TAB);

@@ -158,6 +158,22 @@ final class OpenWindow implements AutoCloseable {
         });
   }
 
+  /** Gives the keyboard to the dialog on top, or else to the window, where nobody has it. */
+  void regainKeyboard() {
+    Screen.on(
+        () -> {
+          Window top = frame;
+          for (Window window : Window.getWindows()) {
+            top = window instanceof JDialog && window.isShowing() ? window : top;
+          }
+          Component last = top.getMostRecentFocusOwner();
+          if (KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner() == null) {
+            (last == null ? top : last).requestFocus();
+          }
+          return last;
+        });
+  }
+
   private static boolean hasKeyboard(Window window) {
     KeyboardFocusManager focus = KeyboardFocusManager.getCurrentKeyboardFocusManager();
     return focus.getFocusedWindow() == window && focus.getFocusOwner() != null;

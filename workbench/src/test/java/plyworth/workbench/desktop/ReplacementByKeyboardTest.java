@@ -171,8 +171,9 @@ class ReplacementByKeyboardTest {
     key(KeyEvent.VK_M, KeyEvent.VK_ALT);
     Screen.get("limit.figure", JTextField.class);
     keys.choose("limit.criterion", "Cost per 1000");
-    keys.write("limit.figure", "34");
-    Screen.await("it is tried", () -> words("limit-effect").contains("drop out"));
+    keys.write("limit.figure", "12");
+    Screen.await(
+        "it is tried", () -> words("limit-effect").matches("(?s)[1-9][0-9,]* of .*drop out.*"));
     keys.write("limit.reason", "what the buyer pays");
     key(KeyEvent.VK_ENTER);
     window.awaitRest();
@@ -191,6 +192,7 @@ class ReplacementByKeyboardTest {
     window.shortcut(KeyEvent.VK_1, KeyEvent.VK_SHIFT);
     JTable compared = Screen.get("compare", JTable.class);
     Screen.await("all are there", () -> compared.getColumnCount() == 5);
+    assertThat(Screen.on(() -> compared.getVisibleRect().width)).isEqualTo(compared.getWidth());
     window.picture("replacement-12-compare");
   }
 

@@ -10,6 +10,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.swing.JComponent;
 import javax.swing.JTextArea;
+import javax.swing.UIManager;
+import javax.swing.text.BadLocationException;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -71,7 +73,17 @@ class ReviewJourneyTest {
   }
 
   private String page() {
-    return window.text("review", Page.class, Page::getText).replaceAll("\\s+", " ");
+    return window
+        .text("review", Page.class, ReviewJourneyTest::plain)
+        .replaceAll("\\s+", " ");
+  }
+
+  private static String plain(Page page) {
+    try {
+      return page.getDocument().getText(0, page.getDocument().getLength());
+    } catch (BadLocationException e) {
+      throw new IllegalStateException(e);
+    }
   }
 
   private void twoCriteriaAreTradedOff() {
@@ -80,7 +92,7 @@ class ReviewJourneyTest {
     String leader = window.head();
     keys.key(KeyEvent.VK_RIGHT);
     Screen.await("another is described", () -> !window.head().equals(leader));
-    keys.key(KeyEvent.VK_O, KeyEvent.VK_ALT);
+    window.hand.mnemonic(KeyEvent.VK_O);
     keys.awaits("tradeoff.across");
     String before = words("tradeoff-note");
     keys.key(KeyEvent.VK_DOWN);
@@ -119,7 +131,8 @@ class ReviewJourneyTest {
     keys.awaits("remark-text");
     keys.write("ask for a trial reel first");
     keys.key(KeyEvent.VK_ESCAPE);
-    window.answer(javax.swing.UIManager.getString("OptionPane.noButtonText"));
+    window.answer(UIManager.getString("OptionPane.noButtonText"));
+    keys.regain();
     keys.awaits("remark-text");
     keys.key(KeyEvent.VK_A, KeyEvent.VK_ALT);
     Keyboard.awaitGone("remark");

@@ -15,6 +15,7 @@ import javax.swing.table.DefaultTableModel;
 import javax.swing.table.TableColumn;
 import plyworth.shared.scoring.Explanation;
 import plyworth.workbench.desktop.part.Columns;
+import plyworth.workbench.desktop.part.WideTable;
 import plyworth.workbench.desktop.part.FileDrop;
 import plyworth.workbench.desktop.part.Wrapping;
 import plyworth.workbench.desktop.word.Language;
@@ -34,6 +35,7 @@ final class ExplanationTable {
 
   static JComponent of(BoundPlugin plugin, Explanation.Table data) {
     JTable table = new JTable(model(plugin, data));
+    WideTable.letTabLeave(table);
     FileDrop.onto(table);
     table.setDefaultRenderer(Object.class, new CellRenderer());
     table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);

@@ -1,6 +1,5 @@
 package plyworth.workbench.desktop.part;
 
-import java.awt.FlowLayout;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.BorderFactory;
@@ -35,7 +34,7 @@ public final class Buttons {
 
   /** Buttons side by side. */
   public static JPanel row(JComponent... buttons) {
-    JPanel row = new JPanel(new FlowLayout(FlowLayout.LEADING, 6, 2));
+    JPanel row = new WrappingRow(6, 2);
     row.setBorder(BorderFactory.createEmptyBorder(0, -6, 0, 0));
     for (JComponent button : buttons) {
       row.add(button);

@@ -47,6 +47,7 @@ public final class ChartPane {
 
     Command toggle = Command.of("charts.as-table", null, this::turn);
     asTable = toggle.named(new JToggleButton(toggle), name + ":");
+    WideTable.letTabLeave(table);
     table.setName(name + "-table");
     table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);

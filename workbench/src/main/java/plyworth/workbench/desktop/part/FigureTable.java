@@ -4,7 +4,6 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
-import java.awt.KeyboardFocusManager;
 import java.util.List;
 import java.util.function.IntConsumer;
 import javax.swing.BorderFactory;
@@ -46,8 +45,7 @@ public final class FigureTable {
     table.setDefaultRenderer(Object.class, new ChartCells());
     table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
-    table.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
-    table.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
+    WideTable.letTabLeave(table);
     table
         .getSelectionModel()
         .addListSelectionListener(

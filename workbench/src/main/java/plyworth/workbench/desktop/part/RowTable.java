@@ -1,7 +1,6 @@
 package plyworth.workbench.desktop.part;
 
 import com.formdev.flatlaf.util.UIScale;
-import java.awt.KeyboardFocusManager;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.Collections;
@@ -36,8 +35,6 @@ public final class RowTable extends WideTable {
     setDefaultRenderer(Object.class, new ChartCells());
     setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     setFillsViewportHeight(true);
-    setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
-    setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
     FileDrop.onto(this);
     getSelectionModel()
         .addListSelectionListener(

@@ -1,5 +1,6 @@
 package plyworth.workbench.desktop.part;
 
+import java.awt.KeyboardFocusManager;
 import java.util.Collections;
 import javax.swing.JTable;
 import javax.swing.table.TableColumn;
@@ -20,6 +21,13 @@ public class WideTable extends JTable {
    */
   public WideTable(TableModel model) {
     super(model);
+    letTabLeave(this);
+  }
+
+  /** Lets Tab lead on from a table, as it does from everything else, rather than from cell to cell. */
+  public static void letTabLeave(JTable table) {
+    table.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
+    table.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
   }
 
   @Override
