@@ -128,11 +128,6 @@ class ReplacementByKeyboardTest {
 
   private void scoringIsDoneAgain() {
     key(KeyEvent.VK_F5);
-    Screen.await("it is under way", () -> Screen.find("progress", JComponent.class).isPresent());
-    window.hand.menuKey(KeyEvent.VK_PERIOD);
-    Screen.await("it rests", () -> Screen.find("progress", JComponent.class).isEmpty());
-    window.picture("replacement-7-stopped");
-    key(KeyEvent.VK_F5);
     Screen.await("all are ranked", () -> window.status().contains("candidates:"));
     window.awaitRest();
   }

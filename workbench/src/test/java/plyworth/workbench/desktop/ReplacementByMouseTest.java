@@ -58,7 +58,7 @@ class ReplacementByMouseTest {
       theBriefIsWritten();
       aFilmIsDraggedOntoAPosition();
       theGraphIsLookedAt();
-      scoringIsStoppedAndDoneAgain();
+      scoringIsDoneAgain();
       theRankingAnswersToAWeight();
       aBarExplainsItself();
       aLimitSaysWhoDropsOut();
@@ -124,7 +124,7 @@ class ReplacementByMouseTest {
     window.picture("replacement-dark-4-graph");
   }
 
-  private void scoringIsStoppedAndDoneAgain() {
+  private void scoringIsDoneAgain() {
     mouse.command("menu.ranking", "action.again");
     Screen.await("all are ranked", () -> window.status().contains("candidates:"));
     window.awaitRest();

@@ -1,6 +1,5 @@
 package plyworth.workbench.desktop.evidence;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
@@ -15,6 +14,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import plyworth.shared.scoring.Measurement;
 import plyworth.workbench.desktop.part.Command;
+import plyworth.workbench.desktop.part.DialogSize;
 import plyworth.workbench.desktop.part.EntryForm;
 import plyworth.workbench.desktop.part.Keys;
 import plyworth.workbench.desktop.part.Leaving;
@@ -50,7 +50,7 @@ final class ReadingDialog {
             subject.first().requestFocusInWindow();
           }
         });
-    dialog.setSize(UIScale.scale(SIZE));
+    dialog.setSize(DialogSize.within(dialog, SIZE));
     dialog.setLocationRelativeTo(owner);
   }
 

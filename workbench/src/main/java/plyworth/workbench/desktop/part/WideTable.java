@@ -3,6 +3,7 @@ package plyworth.workbench.desktop.part;
 import java.awt.KeyboardFocusManager;
 import java.util.Collections;
 import javax.swing.JTable;
+import javax.swing.KeyStroke;
 import javax.swing.table.TableColumn;
 import javax.swing.table.TableModel;
 
@@ -24,10 +25,16 @@ public class WideTable extends JTable {
     letTabLeave(this);
   }
 
-  /** Lets Tab lead on from a table, as it does from everything else, rather than from cell to cell. */
+  /**
+   * Lets Tab lead on from a table rather than from cell to cell, and Enter answer the dialog that it
+   * stands in.
+   */
   public static void letTabLeave(JTable table) {
     table.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
     table.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
+    table
+        .getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+        .put(KeyStroke.getKeyStroke("ENTER"), "none");
   }
 
   @Override

@@ -1,6 +1,5 @@
 package plyworth.workbench.desktop.part;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
@@ -68,7 +67,7 @@ public final class WrittenDialog {
     }
     dialog.add(body, BorderLayout.CENTER);
     dialog.add(buttons(key, taken), BorderLayout.SOUTH);
-    dialog.setSize(UIScale.scale(SIZE));
+    dialog.setSize(DialogSize.within(dialog, SIZE));
     dialog.setLocationRelativeTo(owner);
   }
 
