@@ -108,7 +108,9 @@ final class WorkbenchFrame extends JFrame implements FileTaker {
       lastOpened = shown;
       remembered.opened(shown);
     }
-    getRootPane().putClientProperty(NewFile.DOCUMENT, shown == null ? null : shown.toAbsolutePath().toFile());
+    getRootPane()
+        .putClientProperty(
+            NewFile.DOCUMENT, shown == null ? null : shown.toAbsolutePath().toFile());
     setTitle(
         session
             .history()

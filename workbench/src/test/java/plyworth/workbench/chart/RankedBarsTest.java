@@ -48,7 +48,9 @@ class RankedBarsTest {
 
   @Test
   void theNoteSaysHowManyAndByWhichWeighting() {
-    assertThat(BARS.note()).startsWith("The best 5 of ").endsWith("weighting \"tea room\"; not calibrated");
+    assertThat(BARS.note())
+        .startsWith("The best 5 of ")
+        .endsWith("weighting \"tea room\"; not calibrated");
   }
 
   @Test

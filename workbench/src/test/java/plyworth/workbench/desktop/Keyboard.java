@@ -113,7 +113,8 @@ final class Keyboard {
     JFileChooser chooser = Screen.get(dialog, JFileChooser.class);
     Screen.await(
         "the name of the file has the keyboard",
-        () -> owner() instanceof JTextComponent && SwingUtilities.isDescendingFrom(owner(), chooser));
+        () ->
+            owner() instanceof JTextComponent && SwingUtilities.isDescendingFrom(owner(), chooser));
     write(file.toString());
     key(KeyEvent.VK_ENTER);
     Screen.await(dialog + " is closed", () -> !chooser.isShowing());

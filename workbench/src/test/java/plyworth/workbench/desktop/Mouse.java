@@ -37,7 +37,9 @@ final class Mouse {
   /** Rolls what scrolls until the middle of an area can be clicked; says where that is. */
   private Point reach(JComponent target, Rectangle area) {
     Point middle = new Point((int) area.getCenterX(), (int) area.getCenterY());
-    for (int i = 0; i < LONGEST && !Screen.on(() -> target.getVisibleRect().contains(middle)); i++) {
+    for (int i = 0;
+        i < LONGEST && !Screen.on(() -> target.getVisibleRect().contains(middle));
+        i++) {
       Component port = SwingUtilities.getAncestorOfClass(JScrollPane.class, target);
       window.hand.roll(port);
     }

@@ -42,8 +42,7 @@ class PluginJourneyTest {
   void pluginsAreSeenSetSwitchedOffAndTakenUpAgain() {
     PluginFault odd = new PluginFault("odd.jar", folder.resolve("odd.jar"), "it is no plugin");
     PluginCatalog catalog =
-        new PluginCatalog(
-            SmallStudy.CATALOG.folder(), SmallStudy.CATALOG.plugins(), List.of(odd));
+        new PluginCatalog(SmallStudy.CATALOG.folder(), SmallStudy.CATALOG.plugins(), List.of(odd));
     Path study = SmallStudy.file(folder, "mint", SmallStudy.few());
     try (OpenWindow plugged = OpenWindow.ranked(study, catalog)) {
       window = plugged;

@@ -46,9 +46,7 @@ public final class Beside extends JPanel {
   public Dimension getPreferredSize() {
     Insets insets = getInsets();
     int height =
-        below()
-            ? height(wide) + GAP + height(other)
-            : Math.max(height(wide), height(other));
+        below() ? height(wide) + GAP + height(other) : Math.max(height(wide), height(other));
     return new Dimension(
         width(wide) + GAP + width(other) + insets.left + insets.right,
         height + insets.top + insets.bottom);

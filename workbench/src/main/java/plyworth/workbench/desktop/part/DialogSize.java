@@ -4,7 +4,9 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
 import javax.swing.JDialog;
 
-/** Makes dialogs as large as they would be in letters of any size, and no larger than the screen. */
+/**
+ * Makes dialogs as large as they would be in letters of any size, and no larger than the screen.
+ */
 public final class DialogSize {
 
   private static final int MARGIN = 60;

@@ -26,8 +26,8 @@ public class WideTable extends JTable {
   }
 
   /**
-   * Lets Tab lead on from a table rather than from cell to cell, and Enter answer the dialog that it
-   * stands in.
+   * Lets Tab lead on from a table rather than from cell to cell, and Enter answer the dialog that
+   * it stands in.
    */
   public static void letTabLeave(JTable table) {
     table.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);

@@ -22,7 +22,8 @@ import plyworth.workbench.robustness.Doubt;
 class ReviewPageTest {
 
   private static final Ranked RANKED = SmallStudy.ranked(SmallStudy.few());
-  private static final Review REVIEW = Review.of(RANKED, BestList.kinds(RANKED, 2), TodayReview.NONE);
+  private static final Review REVIEW =
+      Review.of(RANKED, BestList.kinds(RANKED, 2), TodayReview.NONE);
 
   @BeforeAll
   static void dress() {
