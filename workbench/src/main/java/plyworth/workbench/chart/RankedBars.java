@@ -15,6 +15,7 @@ import plyworth.shared.structure.Structure;
 import plyworth.workbench.analysis.BestList;
 import plyworth.workbench.analysis.Labels;
 import plyworth.workbench.analysis.Ranked;
+import plyworth.workbench.analysis.TodayReview;
 import plyworth.workbench.host.BoundCriterion;
 import plyworth.workbench.host.BoundPlugins;
 import plyworth.workbench.host.Sentences;
@@ -29,20 +30,29 @@ public final class RankedBars {
   private final MaterialLibrary materials;
   private final List<Weighed> criteria;
   private final int[] counting;
+  private final TodayReview today;
   private final ChartWords words;
   private Set<Layer> above = Set.of();
 
-  private RankedBars(Ranked ranked, ChartWords words) {
+  private RankedBars(Ranked ranked, TodayReview today, ChartWords words) {
     this.ranked = ranked;
+    this.today = today;
     this.words = words;
     materials = ranked.study().materialsAtHand();
     criteria = ranked.ranking().model().criteria();
     counting = IntStream.range(0, criteria.size()).filter(c -> criteria.get(c).counts()).toArray();
   }
 
-  /** The bars of the baseline and of listed candidates, not more than {@code most} of them. */
-  public static RankingBars of(Ranked ranked, BestList listed, int most, Locale locale) {
-    return new RankedBars(ranked, new ChartWords(locale)).bars(listed, most);
+  /**
+   * The bars of the baseline and of listed candidates.
+   *
+   * @param today what was measured on today's pack, which the note tells whether it corrects
+   *     anything
+   * @param most not more candidates than that
+   */
+  public static RankingBars of(
+      Ranked ranked, BestList listed, TodayReview today, int most, Locale locale) {
+    return new RankedBars(ranked, today, new ChartWords(locale)).bars(listed, most);
   }
 
   private RankingBars bars(BestList listed, int most) {
@@ -80,7 +90,9 @@ public final class RankedBars {
                 ? ranked.ranking().counts().ranked()
                 : ranked.scored().compiled().paths().count(),
             ranked.study().weighting());
-    return ranked.ranking().complete() ? best : words.of("note.partial", best);
+    String told =
+        words.of(today.correcting().isEmpty() ? "note.not-calibrated" : "note.calibrated", best);
+    return ranked.ranking().complete() ? told : words.of("note.partial", told);
   }
 
   private List<String> names() {

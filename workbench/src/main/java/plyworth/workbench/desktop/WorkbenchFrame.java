@@ -25,6 +25,7 @@ import plyworth.workbench.desktop.part.Appearance;
 import plyworth.workbench.desktop.part.CommandList;
 import plyworth.workbench.desktop.part.FileDrop;
 import plyworth.workbench.desktop.part.FileTaker;
+import plyworth.workbench.desktop.part.NewFile;
 import plyworth.workbench.desktop.part.TextSize;
 import plyworth.workbench.desktop.part.WrittenDialog;
 import plyworth.workbench.desktop.session.Arrangement;
@@ -109,6 +110,9 @@ final class WorkbenchFrame extends JFrame implements FileTaker {
       lastOpened = shown;
       remembered.opened(shown);
     }
+    getRootPane()
+        .putClientProperty(
+            NewFile.DOCUMENT, shown == null ? null : shown.toAbsolutePath().toFile());
     setTitle(
         session
             .history()

@@ -152,7 +152,7 @@ final class Workspace {
     return List.of(
         Commands.Place.of("place.chart", 1, middle, chart.component(), chart.target()),
         Commands.Place.of("place.table", 2, middle, table.component(), table.target()),
-        Commands.Place.of("place.positions", 3, middle, positions.component(), positions.target()),
+        new Commands.Place("place.positions", 3, this::goToPositions),
         Commands.Place.of("place.brief", 4, middle, brief.component(), brief.target()),
         new Commands.Place("place.figures", 5, () -> beside(() -> candidate.goTo(0))),
         new Commands.Place("place.findings", 6, () -> beside(() -> candidate.goTo(1))),
@@ -168,6 +168,11 @@ final class Workspace {
       panel.validate();
     }
     going.run();
+  }
+
+  private void goToPositions() {
+    middle.bring(positions.component());
+    positions.goToOptions();
   }
 
   void show() {

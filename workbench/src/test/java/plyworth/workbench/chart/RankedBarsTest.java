@@ -9,13 +9,14 @@ import org.junit.jupiter.api.Test;
 import plyworth.workbench.SmallStudy;
 import plyworth.workbench.analysis.BestList;
 import plyworth.workbench.analysis.Ranked;
+import plyworth.workbench.analysis.TodayReview;
 
 /** The bars of a ranked study. */
 class RankedBarsTest {
 
   private static final Ranked RANKED = SmallStudy.ranked(SmallStudy.few());
   private static final RankingBars BARS =
-      RankedBars.of(RANKED, BestList.all(RANKED, 5), 5, Locale.ENGLISH);
+      RankedBars.of(RANKED, BestList.all(RANKED, 5), TodayReview.NONE, 5, Locale.ENGLISH);
 
   @Test
   void todayStandsFirstThenTheBestInOrder() {
@@ -47,13 +48,15 @@ class RankedBarsTest {
 
   @Test
   void theNoteSaysHowManyAndByWhichWeighting() {
-    assertThat(BARS.note()).startsWith("The best 5 of ").endsWith("weighting \"tea room\"");
+    assertThat(BARS.note())
+        .startsWith("The best 5 of ")
+        .endsWith("weighting \"tea room\"; not calibrated");
   }
 
   @Test
   void theBestOfEachKindKeepTheirRankAmongAll() {
     BestList kinds = BestList.kinds(RANKED, 5);
-    RankingBars bars = RankedBars.of(RANKED, kinds, 5, Locale.ENGLISH);
+    RankingBars bars = RankedBars.of(RANKED, kinds, TodayReview.NONE, 5, Locale.ENGLISH);
     assertThat(bars.note()).startsWith("The best of each of 5 kinds, of ");
     List<Integer> ranks =
         bars.bars().subList(1, 6).stream().map(bar -> Integer.valueOf(bar.name())).toList();

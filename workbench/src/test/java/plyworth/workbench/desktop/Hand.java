@@ -49,6 +49,12 @@ final class Hand {
     robot.mouseRelease(BUTTON);
   }
 
+  /** Turns the wheel one notch over the middle of a component, towards the end of what it shows. */
+  void roll(Component target) {
+    move(target, target.getWidth() / 2, target.getHeight() / 2);
+    robot.mouseWheel(1);
+  }
+
   private void move(Component target, int x, int y) {
     Point corner = Screen.on(target::getLocationOnScreen);
     robot.mouseMove(corner.x + x, corner.y + y);
@@ -96,9 +102,16 @@ final class Hand {
     key(key, held);
   }
 
-  /** Types small letters, digits, blanks and plain signs. */
+  /** Types letters, digits, blanks and plain signs. */
   void type(String text) {
-    text.chars().forEach(letter -> key(KeyEvent.getExtendedKeyCodeForChar(letter)));
+    for (int letter : text.chars().toArray()) {
+      int key = KeyEvent.getExtendedKeyCodeForChar(letter);
+      if (Character.isUpperCase(letter)) {
+        key(key, KeyEvent.VK_SHIFT);
+      } else {
+        key(key);
+      }
+    }
   }
 
   /** What is on the screen now. */

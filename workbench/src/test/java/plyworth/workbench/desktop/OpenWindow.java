@@ -78,7 +78,8 @@ final class OpenWindow implements AutoCloseable {
 
   /** The figures of a study opened before stand until those of the new one are there. */
   private boolean ready() {
-    return text("status", JLabel.class, JLabel::getText).contains("candidates:")
+    return Screen.find("progress", JComponent.class).isEmpty()
+        && status().matches(".*(candidates:|个候选结构：).*")
         && !head().equals(Words.of("candidate.none"))
         && !head().equals(Words.of("candidate.waiting"))
         && Screen.find("figures", JTable.class)
@@ -152,6 +153,22 @@ final class OpenWindow implements AutoCloseable {
           Component last = frame.getMostRecentFocusOwner();
           if (!hasKeyboard(frame)) {
             (last == null ? frame : last).requestFocus();
+          }
+          return last;
+        });
+  }
+
+  /** Gives the keyboard to the dialog on top, or else to the window, where nobody has it. */
+  void regainKeyboard() {
+    Screen.on(
+        () -> {
+          Window top = frame;
+          for (Window window : Window.getWindows()) {
+            top = window instanceof JDialog && window.isShowing() ? window : top;
+          }
+          Component last = top.getMostRecentFocusOwner();
+          if (KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner() == null) {
+            (last == null ? top : last).requestFocus();
           }
           return last;
         });

@@ -25,7 +25,7 @@ import plyworth.workbench.desktop.part.Appearance;
 /** Looks at what is on screen, always on the event thread. */
 public final class Screen {
 
-  private static final long LIMIT_NANOS = 20_000_000_000L;
+  private static final long LIMIT_NANOS = 60_000_000_000L;
   private static final Path PICTURES = Path.of("target/screens");
 
   private Screen() {}
@@ -46,7 +46,7 @@ public final class Screen {
     return answer.get();
   }
 
-  /** Waits until something holds on the event thread, for twenty seconds at most. */
+  /** Waits until something holds on the event thread, for a minute at most. */
   static void await(String what, BooleanSupplier condition) {
     long end = System.nanoTime() + LIMIT_NANOS;
     while (!on(condition::getAsBoolean)) {

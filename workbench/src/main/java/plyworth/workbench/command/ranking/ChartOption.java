@@ -9,6 +9,7 @@ import java.util.Locale;
 import picocli.CommandLine.Option;
 import plyworth.workbench.analysis.BestList;
 import plyworth.workbench.analysis.Ranked;
+import plyworth.workbench.analysis.TodayReview;
 import plyworth.workbench.chart.ChartFile;
 import plyworth.workbench.chart.ChartTheme;
 import plyworth.workbench.chart.RankedBars;
@@ -52,7 +53,8 @@ final class ChartOption {
 
   /** Writes the chart. */
   void write(Ranked ranked, BestList listed) {
-    RankingBars bars = RankedBars.of(ranked, listed, MOST_BARS, Locale.ENGLISH);
+    TodayReview today = TodayReview.of(ranked.scored().compiled().prepared());
+    RankingBars bars = RankedBars.of(ranked, listed, today, MOST_BARS, Locale.ENGLISH);
     int height = RankingChart.height(bars, ChartTheme.PAPER, WIDTH);
     try {
       ChartFile.write(RankingChart.of(bars, ChartTheme.PAPER), WIDTH, height, file);

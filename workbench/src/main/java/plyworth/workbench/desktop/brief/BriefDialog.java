@@ -22,6 +22,7 @@ import plyworth.shared.study.Study;
 import plyworth.workbench.desktop.part.Background;
 import plyworth.workbench.desktop.part.Command;
 import plyworth.workbench.desktop.part.Keys;
+import plyworth.workbench.desktop.part.Leaving;
 import plyworth.workbench.desktop.part.Marked;
 import plyworth.workbench.desktop.part.StackPanel;
 import plyworth.workbench.desktop.session.Session;
@@ -131,18 +132,9 @@ public final class BriefDialog {
 
   /** Closes; asks first when something was typed. */
   private void leave() {
-    if (!form.typed() || givenUp()) {
+    if (!form.typed() || Leaving.givenUp(dialog)) {
       close();
     }
-  }
-
-  private boolean givenUp() {
-    return JOptionPane.showConfirmDialog(
-            dialog,
-            Words.of("brief-form.lost"),
-            Words.of("brief-form.lost.title"),
-            JOptionPane.YES_NO_OPTION)
-        == JOptionPane.YES_OPTION;
   }
 
   private void close() {

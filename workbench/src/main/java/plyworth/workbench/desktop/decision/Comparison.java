@@ -27,6 +27,9 @@ import plyworth.workbench.ranking.Weighed;
  */
 record Comparison(Ranked ranked, List<Column> columns) {
 
+  /** Letters of a title beyond which it is broken into two lines. */
+  private static final int WIDE = 20;
+
   /**
    * A structure.
    *
@@ -93,10 +96,11 @@ record Comparison(Ranked ranked, List<Column> columns) {
             ? Words.of("compare.weight", CandidateName.percent(weighed.weight(), 0))
             : "";
     row.add(
-        Stream.of(CriterionWords.title(ranked, criterion), CriterionWords.unit(criterion), weight)
+        Stream.of(CriterionWords.unit(criterion), weight)
             .filter(part -> !part.isEmpty())
-            .collect(Collectors.joining(" · "))
-            .replaceFirst(" · ", "\n"));
+            .collect(
+                Collectors.joining(
+                    " · ", narrow(CriterionWords.title(ranked, criterion)) + "\n", "")));
     for (int i = 0; i < columns.size(); i++) {
       double figure = columns.get(i).sheet().outcomes().get(place).orUnknown();
       String written = CriterionWords.figure(ranked, criterion, figure);
@@ -104,6 +108,12 @@ record Comparison(Ranked ranked, List<Column> columns) {
           i == 0 ? written : written + "\n" + difference(criterion, columns.get(i).sheet(), place));
     }
     return row;
+  }
+
+  /** In two lines where one would leave too little width for three structures beside it. */
+  private static String narrow(String title) {
+    int at = title.length() > WIDE ? title.indexOf(' ', title.length() / 3) : -1;
+    return at < 0 ? title : title.substring(0, at) + "\n" + title.substring(at + 1);
   }
 
   /** By how much it differs, and whether that is better; empty where one is unknown. */
@@ -119,7 +129,7 @@ record Comparison(Ranked ranked, List<Column> columns) {
     }
     String verdict = verdict(criterion.criterion(), sheet, place, own, before);
     return criterion.criterion().classes().isEmpty()
-        ? signed(own - before, Digits.sensible(own - before)) + " " + verdict
+        ? signed(own - before, Digits.sensible(own - before)) + "\n" + verdict
         : verdict;
   }
 

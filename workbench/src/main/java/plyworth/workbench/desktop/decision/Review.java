@@ -9,6 +9,7 @@ import plyworth.shared.structure.Structure;
 import plyworth.workbench.analysis.BestList;
 import plyworth.workbench.analysis.Ranked;
 import plyworth.workbench.analysis.Sheet;
+import plyworth.workbench.analysis.TodayReview;
 import plyworth.workbench.desktop.session.CandidateName;
 import plyworth.workbench.ranking.Weighed;
 
@@ -16,6 +17,7 @@ import plyworth.workbench.ranking.Weighed;
  * What a decision is made on.
  *
  * @param ranked the ranking
+ * @param today what was measured on today's pack
  * @param stability how far it holds
  * @param recommended what was decided, or the leader while nothing is
  * @param decided whether it was decided
@@ -24,6 +26,7 @@ import plyworth.workbench.ranking.Weighed;
  */
 public record Review(
     Ranked ranked,
+    TodayReview today,
     Stability stability,
     Comparison.Column recommended,
     boolean decided,
@@ -48,13 +51,14 @@ public record Review(
    *
    * @param kinds the best of each kind
    */
-  static Review of(Ranked ranked, BestList kinds) {
+  static Review of(Ranked ranked, BestList kinds, TodayReview today) {
     String chosen = ranked.study().decision().structure();
     Structure leader = ranked.structure(ranked.best().get(0).path());
     Structure structure = chosen.isEmpty() ? leader : LayerNotation.readStructure(chosen);
     Sheet sheet = ranked.sheet(structure);
     return new Review(
         ranked,
+        today,
         Stability.of(ranked),
         new Comparison.Column(CandidateName.of(ranked, structure), sheet),
         !chosen.isEmpty(),

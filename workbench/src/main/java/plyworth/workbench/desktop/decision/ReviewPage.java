@@ -13,6 +13,7 @@ import plyworth.workbench.analysis.Sheet;
 import plyworth.workbench.chart.Html;
 import plyworth.workbench.desktop.candidate.FindingsPanel;
 import plyworth.workbench.desktop.session.CandidateName;
+import plyworth.workbench.desktop.word.CalibrationWords;
 import plyworth.workbench.desktop.word.CriterionWords;
 import plyworth.workbench.desktop.word.Words;
 import plyworth.workbench.ranking.Weighed;
@@ -184,6 +185,7 @@ final class ReviewPage {
 
   private void sure() {
     head("review.sure");
+    line(CalibrationWords.said(ranked(), review.today()));
     nearest().ifPresentOrElse(this::line, () -> line(Words.of("review.weights.none")));
     drawn.ifPresentOrElse(this::chance, () -> line(Words.of("review.not-drawn")));
     long unknown =

@@ -16,6 +16,7 @@ import javax.swing.filechooser.FileNameExtensionFilter;
 import javax.swing.text.BadLocationException;
 import plyworth.workbench.analysis.BestList;
 import plyworth.workbench.analysis.Ranked;
+import plyworth.workbench.analysis.TodayReview;
 import plyworth.workbench.chart.Html;
 import plyworth.workbench.desktop.part.Background;
 import plyworth.workbench.desktop.part.Command;
@@ -81,7 +82,11 @@ public final class ReviewView implements View {
         page.show(
             "<html><body><p>" + Html.escaped(Words.of("candidate.waiting")) + "</p></body></html>");
       }
-      work.run(stale -> Review.of(ranked, BestList.kinds(ranked, KINDS)), this::take, this::refuse);
+      TodayReview today = now.today();
+      work.run(
+          stale -> Review.of(ranked, BestList.kinds(ranked, KINDS), today),
+          this::take,
+          this::refuse);
     } else if (shown != null && !told.equals(drawn.get())) {
       redraw();
     }

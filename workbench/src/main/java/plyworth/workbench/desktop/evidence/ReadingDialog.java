@@ -1,12 +1,12 @@
 package plyworth.workbench.desktop.evidence;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
 import java.awt.Window;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
+import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JDialog;
@@ -14,8 +14,10 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import plyworth.shared.scoring.Measurement;
 import plyworth.workbench.desktop.part.Command;
+import plyworth.workbench.desktop.part.DialogSize;
 import plyworth.workbench.desktop.part.EntryForm;
 import plyworth.workbench.desktop.part.Keys;
+import plyworth.workbench.desktop.part.Leaving;
 import plyworth.workbench.desktop.word.Words;
 
 /** Asks for a reading; what is wrong is said beside the field, and nothing typed is lost. */
@@ -26,6 +28,7 @@ final class ReadingDialog {
   private final JDialog dialog;
   private final ReadingSubject subject;
   private final ReadingFields fields;
+  private List<String> began = List.of();
 
   private ReadingDialog(Window owner, String title, ReadingSubject subject) {
     this.subject = subject;
@@ -40,7 +43,6 @@ final class ReadingDialog {
     scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
     dialog.add(scroll, BorderLayout.CENTER);
     dialog.add(buttons(), BorderLayout.SOUTH);
-    dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
     dialog.addWindowListener(
         new WindowAdapter() {
           @Override
@@ -48,7 +50,7 @@ final class ReadingDialog {
             subject.first().requestFocusInWindow();
           }
         });
-    dialog.setSize(UIScale.scale(SIZE));
+    dialog.setSize(DialogSize.within(dialog, SIZE));
     dialog.setLocationRelativeTo(owner);
   }
 
@@ -62,6 +64,7 @@ final class ReadingDialog {
       Window owner, String title, ReadingSubject subject, Optional<Measurement> before) {
     ReadingDialog asked = new ReadingDialog(owner, title, subject);
     before.ifPresent(asked.fields::show);
+    asked.began = asked.fields.texts();
     asked.dialog.setVisible(true);
   }
 
@@ -73,7 +76,7 @@ final class ReadingDialog {
 
   private JPanel buttons() {
     Command done = Command.of("reading.done", null, this::take);
-    Command leave = Command.of("written.leave", null, dialog::dispose);
+    Command leave = new Leaving(dialog, () -> !fields.texts().equals(began)).command();
     JButton taking = done.named(new JButton(done), "button:");
     JPanel buttons = new JPanel(new FlowLayout(FlowLayout.TRAILING));
     buttons.add(taking);

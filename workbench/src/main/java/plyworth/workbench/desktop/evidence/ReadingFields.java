@@ -97,6 +97,11 @@ final class ReadingFields {
     note.setText(reading.note());
   }
 
+  /** What is typed, right or wrong. */
+  List<String> texts() {
+    return Stream.of(value, spread, samples, method, date, note).map(JTextField::getText).toList();
+  }
+
   /**
    * What stands in the fields.
    *

@@ -27,7 +27,7 @@ import plyworth.workbench.host.Scale;
 /** The fields of one sourced figure, and what is wrong with them. */
 final class FigureRow {
 
-  private static final int SOURCE_WIDTH = 12;
+  private static final int SOURCE_WIDTH = 8;
 
   private final Along along;
   private final QuantityField at;
@@ -194,7 +194,11 @@ final class FigureRow {
       high.mark(most < middle);
       note(
           (least > middle ? low : high).component(),
-          Words.of("property.order", scale.typed(least), scale.typed(middle), scale.typed(most)));
+          Words.of(
+              "property.order",
+              Digits.sensible(scale.shown(least)),
+              Digits.sensible(scale.shown(middle)),
+              Digits.sensible(scale.shown(most))));
       return;
     }
     for (PropertyReaders.Reader reader : readers) {

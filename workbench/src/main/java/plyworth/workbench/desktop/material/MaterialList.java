@@ -20,6 +20,7 @@ import plyworth.shared.study.Study;
 import plyworth.workbench.analysis.MaterialUse;
 import plyworth.workbench.analysis.StudyMaterials;
 import plyworth.workbench.chart.ChartTable;
+import plyworth.workbench.desktop.part.Beside;
 import plyworth.workbench.desktop.part.Keys;
 import plyworth.workbench.desktop.part.Marked;
 import plyworth.workbench.desktop.part.RowTable;
@@ -33,10 +34,13 @@ import plyworth.workbench.desktop.word.Words;
  */
 final class MaterialList {
 
+  /** Letters that a field to search by has room for at least. */
+  private static final int SEARCHED = 10;
+
   private static final int WIDEST = 320;
 
   private final JPanel panel = new JPanel(new BorderLayout(0, 4));
-  private final JTextField words = new JTextField();
+  private final JTextField words = new JTextField(SEARCHED);
   private final JComboBox<String> which = new JComboBox<>();
   private final RowTable table = new RowTable("materials", Words.of("materials.name"), WIDEST);
   private final Runnable changed;
@@ -63,11 +67,11 @@ final class MaterialList {
     Keys.bind(words, "DOWN", table::requestFocusInWindow);
     table.whenChosen(row -> choose(listed.get(row).id()));
     JPanel search = new JPanel(new BorderLayout(6, 0));
-    search.setBorder(BorderFactory.createEmptyBorder(6, 8, 0, 8));
     search.add(Marked.label("materials.search", words), BorderLayout.WEST);
     search.add(words, BorderLayout.CENTER);
-    search.add(shown(), BorderLayout.EAST);
-    panel.add(search, BorderLayout.NORTH);
+    JPanel head = new Beside(search, shown());
+    head.setBorder(BorderFactory.createEmptyBorder(6, 8, 0, 8));
+    panel.add(head, BorderLayout.NORTH);
     panel.add(new JScrollPane(table), BorderLayout.CENTER);
   }
 

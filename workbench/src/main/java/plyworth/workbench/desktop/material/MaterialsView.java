@@ -16,6 +16,7 @@ import plyworth.shared.material.Material;
 import plyworth.shared.study.Study;
 import plyworth.workbench.analysis.PropertyReaders;
 import plyworth.workbench.analysis.StudyMaterials;
+import plyworth.workbench.desktop.part.Beside;
 import plyworth.workbench.desktop.part.Buttons;
 import plyworth.workbench.desktop.part.Command;
 import plyworth.workbench.desktop.part.Keys;
@@ -36,6 +37,9 @@ import plyworth.workbench.desktop.word.Words;
  */
 public final class MaterialsView implements View {
 
+  /** Letters that a field to search by has room for at least. */
+  private static final int SEARCHED = 10;
+
   private static final int WIDEST = 260;
   private static final int LIST_HEIGHT = 230;
   private static final double LIST_SHARE = 0.34;
@@ -44,7 +48,7 @@ public final class MaterialsView implements View {
   private final MaterialList list = new MaterialList(this::showMaterial);
   private final RowTable table =
       new RowTable("properties", Words.of("materials.properties.name"), WIDEST);
-  private final JTextField words = new JTextField();
+  private final JTextField words = new JTextField(SEARCHED);
   private final JComboBox<String> units = UnitChoice.box("materials-units", false);
   private final Page page = new Page("material-page", Words.of("materials.page.name"));
   private final JPanel panel = new JPanel(new BorderLayout());
@@ -98,11 +102,11 @@ public final class MaterialsView implements View {
     choice.add(Marked.label("materials.units", units), BorderLayout.WEST);
     choice.add(units, BorderLayout.CENTER);
     JPanel row = new JPanel(new BorderLayout(6, 0));
-    row.setBorder(BorderFactory.createEmptyBorder(6, 8, 0, 8));
     row.add(Marked.label("materials.narrow", words), BorderLayout.WEST);
     row.add(words, BorderLayout.CENTER);
-    row.add(choice, BorderLayout.EAST);
-    return row;
+    JPanel head = new Beside(row, choice);
+    head.setBorder(BorderFactory.createEmptyBorder(6, 8, 0, 8));
+    return head;
   }
 
   @Override

@@ -19,6 +19,7 @@ import javax.swing.SwingUtilities;
 import plyworth.workbench.analysis.RefusedLine;
 import plyworth.workbench.chart.ChartTable;
 import plyworth.workbench.desktop.part.Command;
+import plyworth.workbench.desktop.part.DialogSize;
 import plyworth.workbench.desktop.part.Keys;
 import plyworth.workbench.desktop.part.RowTable;
 import plyworth.workbench.desktop.part.StackPanel;
@@ -66,7 +67,7 @@ final class PreviewDialog {
     dialog.add(body, BorderLayout.CENTER);
     dialog.add(buttons(!changes.rows().isEmpty(), taken), BorderLayout.SOUTH);
     dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
-    dialog.setSize(UIScale.scale(SIZE));
+    dialog.setSize(DialogSize.within(dialog, SIZE));
     dialog.setLocationRelativeTo(over);
   }
 

@@ -36,6 +36,7 @@ import plyworth.workbench.host.Scale;
 /** Changes one property of the study's own copy of a material. */
 final class PropertyDialog {
 
+  private static final int MARGIN = 40;
   private static final Dimension LARGEST = new Dimension(1100, 560);
   private static final int ROOM = 24;
 
@@ -137,7 +138,10 @@ final class PropertyDialog {
     if (!dialog.isDisplayable()) {
       dialog.pack();
     }
+    Dimension screen = dialog.getToolkit().getScreenSize();
     Dimension largest = UIScale.scale(LARGEST);
+    largest.width = Math.min(largest.width, screen.width - MARGIN);
+    largest.height = Math.min(largest.height, screen.height - MARGIN);
     dialog.setSize(largest);
     dialog.validate();
     Dimension wanted = dialog.getPreferredSize();

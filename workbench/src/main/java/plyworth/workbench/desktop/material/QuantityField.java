@@ -14,7 +14,7 @@ import plyworth.workbench.host.Scale;
  */
 final class QuantityField {
 
-  private static final int WIDTH = 9;
+  private static final int WIDTH = 7;
 
   private final JTextField field = new JTextField(WIDTH);
   private final String called;

@@ -48,8 +48,8 @@ public final class ChartPane {
     ButtonCommands.place(panel, chart.getAccessibleContext().getAccessibleName());
     Command toggle = Command.of("charts.as-table", null, this::turn);
     asTable = toggle.named(new JToggleButton(toggle), name + ":");
-    table.setName(name + "-table");
     Keys.leaveByTab(table);
+    table.setName(name + "-table");
     table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
     table.setFillsViewportHeight(true);

@@ -8,6 +8,7 @@ import javax.swing.Action;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
+import javax.swing.JTable;
 import javax.swing.KeyStroke;
 
 /** Keys that a part of the window answers to while it has the keyboard. */
@@ -42,7 +43,15 @@ public final class Keys {
             JComponent.WHEN_IN_FOCUSED_WINDOW);
   }
 
-  /** Lets Tab leave a table or a text, where it would go from cell to cell or be typed. */
+  /** Lets Tab leave a table rather than go from cell to cell, and Enter answer its dialog. */
+  public static void leaveByTab(JTable table) {
+    leaveByTab((JComponent) table);
+    table
+        .getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+        .put(KeyStroke.getKeyStroke("ENTER"), "none");
+  }
+
+  /** Lets Tab leave a text rather than be typed. */
   public static void leaveByTab(JComponent part) {
     part.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
     part.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);

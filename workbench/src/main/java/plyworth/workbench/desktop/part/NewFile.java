@@ -1,6 +1,7 @@
 package plyworth.workbench.desktop.part;
 
 import java.awt.Component;
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -8,6 +9,8 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
+import javax.swing.JRootPane;
+import javax.swing.SwingUtilities;
 import javax.swing.filechooser.FileNameExtensionFilter;
 import plyworth.workbench.desktop.word.Words;
 
@@ -21,6 +24,12 @@ import plyworth.workbench.desktop.word.Words;
  */
 public record NewFile(
     Component owner, String name, FileNameExtensionFilter filter, String proposed) {
+
+  /**
+   * Under this property the root pane of a window knows the file of its study, beside which new
+   * files are proposed. One desktop shows it in the title bar.
+   */
+  public static final String DOCUMENT = "Window.documentFile";
 
   /** Writes to a file. */
   @FunctionalInterface
@@ -41,7 +50,11 @@ public record NewFile(
     JFileChooser chooser = new JFileChooser();
     chooser.setName(name);
     chooser.setFileFilter(filter);
-    chooser.setSelectedFile(Path.of(proposed).toFile());
+    JRootPane root = SwingUtilities.getRootPane(owner);
+    if (root != null && root.getClientProperty(DOCUMENT) instanceof File study) {
+      chooser.setCurrentDirectory(study.getParentFile());
+    }
+    chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), proposed));
     return chooser.showSaveDialog(owner) == JFileChooser.APPROVE_OPTION
         ? Optional.of(chooser.getSelectedFile().toPath())
         : Optional.empty();

@@ -1,6 +1,5 @@
 package plyworth.workbench.desktop.part;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
@@ -29,6 +28,7 @@ public final class WrittenDialog {
   private final JDialog dialog;
   private final JTextArea text = new JTextArea(LINES, 0);
   private final JTextField by = new JTextField();
+  private String before = "";
 
   /**
    * Asks.
@@ -65,8 +65,7 @@ public final class WrittenDialog {
     }
     dialog.add(body, BorderLayout.CENTER);
     dialog.add(buttons(key, taken), BorderLayout.SOUTH);
-    dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
-    dialog.setSize(UIScale.scale(SIZE));
+    dialog.setSize(DialogSize.within(dialog, SIZE));
     dialog.setLocationRelativeTo(owner);
   }
 
@@ -79,7 +78,7 @@ public final class WrittenDialog {
               dialog.dispose();
               taken.accept(text.getText().strip(), by.getText().strip());
             });
-    Command leave = Command.of("written.leave", null, dialog::dispose);
+    Command leave = new Leaving(dialog, this::typed).command();
     JPanel buttons = new JPanel(new FlowLayout(FlowLayout.TRAILING));
     buttons.add(done.named(new JButton(done), "button:"));
     buttons.add(leave.named(new JButton(leave), "button:"));
@@ -92,11 +91,16 @@ public final class WrittenDialog {
     return buttons;
   }
 
+  private boolean typed() {
+    return !text.getText().strip().equals(before);
+  }
+
   /** Asks for the reasons of a decision; they may be empty. */
   public static void decide(
       JFrame owner, Structure structure, String before, BiConsumer<String, String> taken) {
     WrittenDialog asked = new WrittenDialog(owner, "decide", structure, false, taken);
     asked.text.setText(before);
+    asked.before = before.strip();
     asked.dialog.setVisible(true);
   }
 

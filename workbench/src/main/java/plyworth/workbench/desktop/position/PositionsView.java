@@ -48,10 +48,10 @@ public final class PositionsView implements View {
     return panel;
   }
 
-  /** What the keyboard works on. */
-  public JComponent target() {
+  /** Brings the options to the front and gives them the keyboard. */
+  public void goToOptions() {
     tabs.setSelectedIndex(0);
-    return editor.target();
+    editor.target().requestFocusInWindow();
   }
 
   @Override

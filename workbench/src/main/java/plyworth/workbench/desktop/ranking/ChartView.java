@@ -146,7 +146,7 @@ public final class ChartView implements View {
       shown = ranked;
       listed = now.listed();
       if (other) {
-        bars = RankedBars.of(ranked, listed, BARS, Language.inForce().locale());
+        bars = RankedBars.of(ranked, listed, now.today(), BARS, Language.inForce().locale());
       }
       Optional<String> mark = marked.filter(this::isSelected).or(this::selectedBar);
       if (other || !mark.equals(marked)) {

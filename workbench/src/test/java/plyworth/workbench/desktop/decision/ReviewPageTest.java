@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import plyworth.workbench.SmallStudy;
 import plyworth.workbench.analysis.BestList;
 import plyworth.workbench.analysis.Ranked;
+import plyworth.workbench.analysis.TodayReview;
 import plyworth.workbench.chart.ChartTable;
 import plyworth.workbench.desktop.Screen;
 import plyworth.workbench.desktop.part.Appearance;
@@ -21,7 +22,8 @@ import plyworth.workbench.robustness.Doubt;
 class ReviewPageTest {
 
   private static final Ranked RANKED = SmallStudy.ranked(SmallStudy.few());
-  private static final Review REVIEW = Review.of(RANKED, BestList.kinds(RANKED, 2));
+  private static final Review REVIEW =
+      Review.of(RANKED, BestList.kinds(RANKED, 2), TodayReview.NONE);
 
   @BeforeAll
   static void dress() {
@@ -66,9 +68,9 @@ class ReviewPageTest {
     assertThat(criteria.subList(5, criteria.size())).noneMatch(name -> name.contains("weight "));
     List<String> cost =
         table.rows().stream()
-            .filter(row -> row.get(0).startsWith("Cost per 1000 good packs"))
+            .filter(row -> row.get(0).startsWith("Cost per\n1000 good packs"))
             .findFirst()
             .orElseThrow();
-    assertThat(cost.get(2)).matches("[0-9.]+\n−[0-9.]+ better");
+    assertThat(cost.get(2)).matches("[0-9.]+\n−[0-9.]+\nbetter");
   }
 }
