@@ -103,6 +103,7 @@ class GalleryWindowTest {
         Screen.await("it has something to show", () -> !waits());
         window.picture(
             "view-" + view + "-" + dress.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        assertThat(Screen.on(() -> Letters.twice(window.frame))).as(view).isEmpty();
         if (dress.size == TextSize.NORMAL) {
           assertThat(Screen.on(() -> Cuts.in(Screen.get("view", JComponent.class))))
               .as(view)

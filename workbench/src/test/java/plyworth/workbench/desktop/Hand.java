@@ -65,6 +65,10 @@ final class Hand {
    * would repeat it.
    */
   void key(int key, int... held) {
+    if (held.length == 1 && held[0] == KeyEvent.VK_ALT) {
+      mnemonic(key);
+      return;
+    }
     robot.setAutoWaitForIdle(false);
     for (int code : held) {
       robot.keyPress(code);

@@ -106,6 +106,7 @@ class MeasuredWindowTest {
       assertThat(Screen.get("reading-value", JTextField.class).getText()).isEqualTo("-3");
       window.picture("reading-refused-light");
       window.hand.key(KeyEvent.VK_ESCAPE);
+      window.answer("Yes");
       Screen.await("the dialog is gone", () -> Screen.find("reading", JDialog.class).isEmpty());
       assertThat(window.title()).doesNotStartWith("•");
     }

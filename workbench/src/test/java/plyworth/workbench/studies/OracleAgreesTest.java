@@ -83,11 +83,12 @@ class OracleAgreesTest {
     return all;
   }
 
+  /** Of a blocked candidate the table says that it is blocked, and no more. */
   private static void assertRow(CandidateTable table, Oracle.Scored scored) {
     Chunk chunk = table.chunkOf(scored.path());
     int row = CandidateTable.rowOf(scored.path());
     for (int c = 0; c < table.criteria().size(); c++) {
-      if (chunk.has(c) && !leftOut(scored, chunk.low(c)[row])) {
+      if (chunk.has(c) && !scored.blocked()) {
         double figure = scored.figures().get(table.criteria().get(c).id());
         double slack = NARROWED * Math.abs(figure);
         assertThat(chunk.low(c)[row] <= figure + slack && chunk.high(c)[row] >= figure - slack)
@@ -104,11 +105,6 @@ class OracleAgreesTest {
     assertThat(chunk.codes()[row] == Chunk.BLOCKED)
         .as("whether %s is blocked", scored.structure())
         .isEqualTo(scored.blocked());
-  }
-
-  /** What one plugin blocks is not scored by those after it. */
-  private static boolean leftOut(Oracle.Scored scored, float figure) {
-    return scored.blocked() && Float.isNaN(figure);
   }
 
   private static void assertCounts(
