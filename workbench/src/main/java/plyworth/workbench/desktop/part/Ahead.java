@@ -1,7 +1,6 @@
 package plyworth.workbench.desktop.part;
 
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
@@ -12,13 +11,7 @@ import javax.swing.SwingUtilities;
  */
 public final class Ahead<T> {
 
-  private final ExecutorService worker =
-      Executors.newSingleThreadExecutor(
-          task -> {
-            Thread thread = new Thread(task, "plyworth-ahead");
-            thread.setDaemon(true);
-            return thread;
-          });
+  private final ExecutorService worker = Worker.named("plyworth-ahead");
   private final Consumer<T> shown;
   private boolean busy;
   private Supplier<T> waiting;

@@ -1,9 +1,7 @@
 package plyworth.workbench.desktop.part;
 
 import java.util.concurrent.CancellationException;
-import java.util.concurrent.LinkedBlockingQueue;
-import java.util.concurrent.ThreadPoolExecutor;
-import java.util.concurrent.TimeUnit;
+import java.util.concurrent.ExecutorService;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -18,29 +16,8 @@ import plyworth.workbench.desktop.word.Words;
  */
 public final class Background {
 
-  private static final long IDLE_SECONDS = 5;
-
-  private final ThreadPoolExecutor worker =
-      new ThreadPoolExecutor(
-          1,
-          1,
-          IDLE_SECONDS,
-          TimeUnit.SECONDS,
-          new LinkedBlockingQueue<>(),
-          Background::thread,
-          new ThreadPoolExecutor.DiscardPolicy());
+  private final ExecutorService worker = Worker.named("plyworth-background");
   private final AtomicLong latest = new AtomicLong();
-
-  /** Idle; the thread ends when there has been nothing to do for a while. */
-  public Background() {
-    worker.allowCoreThreadTimeOut(true);
-  }
-
-  private static Thread thread(Runnable task) {
-    Thread thread = new Thread(task, "plyworth-background");
-    thread.setDaemon(true);
-    return thread;
-  }
 
   /**
    * Runs {@code work} later; {@code done} or {@code failed} then run on the event thread, unless a

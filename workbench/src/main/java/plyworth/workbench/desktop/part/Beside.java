@@ -4,10 +4,9 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Insets;
 import javax.swing.JComponent;
-import javax.swing.JPanel;
 
 /** A part that takes the width there is, and one beside it; below it where that is too little. */
-public final class Beside extends JPanel {
+public final class Beside extends WidthPanel {
 
   private static final long serialVersionUID = 1L;
   private static final int GAP = 6;
@@ -55,15 +54,6 @@ public final class Beside extends JPanel {
   @Override
   public Dimension getMinimumSize() {
     return new Dimension(0, getPreferredSize().height);
-  }
-
-  @Override
-  public void setBounds(int x, int y, int width, int height) {
-    boolean otherWidth = width != getWidth();
-    super.setBounds(x, y, width, height);
-    if (otherWidth) {
-      revalidate();
-    }
   }
 
   @Override

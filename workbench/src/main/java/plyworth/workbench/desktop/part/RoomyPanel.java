@@ -1,19 +1,14 @@
 package plyworth.workbench.desktop.part;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
 import java.awt.LayoutManager;
-import java.awt.Rectangle;
 import javax.swing.BorderFactory;
-import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.Scrollable;
 
 /** Fills its view, and scrolls where the view is too small for what it holds. */
-public final class RoomyPanel extends JPanel implements Scrollable {
+public final class RoomyPanel extends ScrollingPanel {
 
   private static final long serialVersionUID = 1L;
-  private static final int STEP = 20;
 
   private final int least;
 
@@ -38,21 +33,6 @@ public final class RoomyPanel extends JPanel implements Scrollable {
     JScrollPane scroll = new JScrollPane(this);
     scroll.setBorder(BorderFactory.createEmptyBorder());
     return scroll;
-  }
-
-  @Override
-  public Dimension getPreferredScrollableViewportSize() {
-    return getPreferredSize();
-  }
-
-  @Override
-  public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
-    return UIScale.scale(STEP);
-  }
-
-  @Override
-  public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
-    return UIScale.scale(STEP) * 10;
   }
 
   @Override

@@ -3,14 +3,13 @@ package plyworth.workbench.desktop.part;
 import java.awt.Dimension;
 import java.awt.LayoutManager;
 import java.awt.Rectangle;
-import javax.swing.JPanel;
 import javax.swing.Scrollable;
 
 /**
  * A panel whose parts depend in height on its width; a scroll pane around it scrolls up and down
  * alone.
  */
-public abstract class ScrollingPanel extends JPanel implements Scrollable {
+public abstract class ScrollingPanel extends WidthPanel implements Scrollable {
 
   private static final long serialVersionUID = 1L;
   private static final int STEP = 20;
@@ -18,15 +17,6 @@ public abstract class ScrollingPanel extends JPanel implements Scrollable {
   /** An empty panel. */
   protected ScrollingPanel(LayoutManager layout) {
     super(layout);
-  }
-
-  @Override
-  public final void setBounds(int x, int y, int width, int height) {
-    boolean otherWidth = width != getWidth();
-    super.setBounds(x, y, width, height);
-    if (otherWidth) {
-      revalidate();
-    }
   }
 
   @Override
@@ -45,12 +35,12 @@ public abstract class ScrollingPanel extends JPanel implements Scrollable {
   }
 
   @Override
-  public final boolean getScrollableTracksViewportWidth() {
+  public boolean getScrollableTracksViewportWidth() {
     return true;
   }
 
   @Override
-  public final boolean getScrollableTracksViewportHeight() {
+  public boolean getScrollableTracksViewportHeight() {
     return false;
   }
 }

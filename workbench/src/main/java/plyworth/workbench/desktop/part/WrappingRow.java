@@ -5,10 +5,9 @@ import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
 import java.awt.Insets;
-import javax.swing.JPanel;
 
 /** Parts side by side, in as many lines as it takes at the width that there is. */
-public final class WrappingRow extends JPanel {
+public final class WrappingRow extends WidthPanel {
 
   private static final long serialVersionUID = 1L;
 
@@ -21,16 +20,6 @@ public final class WrappingRow extends JPanel {
    */
   public WrappingRow(int align, int across, int down) {
     super(new Lines(align, across, down));
-  }
-
-  /** Another width may take another number of lines. */
-  @Override
-  public void setBounds(int x, int y, int width, int height) {
-    boolean other = width != getWidth();
-    super.setBounds(x, y, width, height);
-    if (other) {
-      revalidate();
-    }
   }
 
   /** Flow that asks for the height of all its lines. */
