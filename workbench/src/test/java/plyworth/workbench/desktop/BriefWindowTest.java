@@ -19,7 +19,6 @@ import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -43,16 +42,6 @@ class BriefWindowTest {
   void writeStudy() {
     assumeFalse(GraphicsEnvironment.isHeadless());
     file = SmallStudy.file(folder, "mint", SmallStudy.few());
-  }
-
-  @AfterEach
-  void undress() {
-    Screen.on(
-        () -> {
-          Language.ENGLISH.speak();
-          Appearance.LIGHT.apply();
-          return null;
-        });
   }
 
   /** Puts the keyboard on a field, once the dialog has it. */

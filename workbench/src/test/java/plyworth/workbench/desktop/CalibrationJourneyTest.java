@@ -8,7 +8,6 @@ import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import javax.swing.JLabel;
 import javax.swing.JTextArea;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,11 +26,6 @@ class CalibrationJourneyTest {
   @BeforeEach
   void needsADisplay() {
     assumeFalse(GraphicsEnvironment.isHeadless());
-  }
-
-  @AfterEach
-  void undress() {
-    Screen.dress(Appearance.LIGHT);
   }
 
   @Test

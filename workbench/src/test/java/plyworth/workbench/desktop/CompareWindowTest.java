@@ -14,7 +14,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import plyworth.workbench.SmallStudy;
 import plyworth.workbench.desktop.part.Appearance;
-import plyworth.workbench.desktop.part.Page;
 
 /** Structures side by side, and the page to decide on. */
 class CompareWindowTest {
@@ -88,17 +87,12 @@ class CompareWindowTest {
   void onePageSaysWhatIsAskedRecommendedGainedAndHowSure() {
     try (OpenWindow window = open()) {
       window.shortcut(KeyEvent.VK_2, KeyEvent.VK_SHIFT);
-      Screen.await("the page is there", () -> page(window).contains("Can the foil go?"));
-      String page = page(window);
+      Screen.await("the page is there", () -> window.words("review").contains("Can the foil go?"));
+      String page = window.words("review");
       assertThat(page)
           .contains(
               "Recommendation", "Runner-up", "Gained", "Lost", "How sure", "Stakeholders", "Today");
       window.picture("review-light");
     }
-  }
-
-  /** The words of the page, however its lines are broken. */
-  private static String page(OpenWindow window) {
-    return window.text("review", Page.class, Page::getText).replaceAll("\\s+", " ");
   }
 }

@@ -10,13 +10,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import plyworth.shared.store.StudyFile;
 import plyworth.workbench.SmallStudy;
-import plyworth.workbench.desktop.part.TextSize;
 
 /** Whoever owns the data looks after it, in letters of twice the size, by the keyboard alone. */
 class DataJourneyTest {
@@ -28,11 +26,6 @@ class DataJourneyTest {
   @BeforeEach
   void needsADisplay() {
     assumeFalse(GraphicsEnvironment.isHeadless());
-  }
-
-  @AfterEach
-  void normalLetters() {
-    TextSize.NORMAL.take();
   }
 
   @Test

@@ -14,7 +14,6 @@ import org.junit.jupiter.api.io.TempDir;
 import plyworth.shared.store.StudyFile;
 import plyworth.shared.study.Study;
 import plyworth.workbench.SmallStudy;
-import plyworth.workbench.desktop.part.Page;
 
 /** A decision and its reasons, and remarks. */
 class DecisionWindowTest {
@@ -42,17 +41,13 @@ class DecisionWindowTest {
     Screen.await("it is gone", () -> Screen.find(dialog, JDialog.class).isEmpty());
   }
 
-  private static String words(OpenWindow window, String page) {
-    return window.text(page, Page.class, Page::getText).replaceAll("\\s+", " ");
-  }
-
   @Test
   void decisionStandsOnThePageWithItsReasonsAndIsSaved() {
     try (OpenWindow window = OpenWindow.ranked(file, SmallStudy.CATALOG)) {
       write(window, KeyEvent.VK_D, "decide", "It runs on both machines.");
       window.shortcut(KeyEvent.VK_2, KeyEvent.VK_SHIFT);
-      Screen.await("it is said", () -> words(window, "review").contains("runs on both machines"));
-      assertThat(words(window, "review")).contains("Decided").doesNotContain("Recommendation");
+      Screen.await("it is said", () -> window.words("review").contains("runs on both machines"));
+      assertThat(window.words("review")).contains("Decided").doesNotContain("Recommendation");
       window.picture("decided-light");
       window.shortcut(KeyEvent.VK_S);
       Screen.await(
@@ -68,9 +63,9 @@ class DecisionWindowTest {
     try (OpenWindow window = OpenWindow.ranked(file, SmallStudy.CATALOG)) {
       write(window, KeyEvent.VK_D, "decide", "");
       window.shortcut(KeyEvent.VK_2, KeyEvent.VK_SHIFT);
-      Screen.await("it is decided", () -> words(window, "review").contains("Decided"));
+      Screen.await("it is decided", () -> window.words("review").contains("Decided"));
       window.shortcut(KeyEvent.VK_Z);
-      Screen.await("it is open again", () -> words(window, "review").contains("Recommendation"));
+      Screen.await("it is open again", () -> window.words("review").contains("Recommendation"));
     }
   }
 
@@ -79,9 +74,9 @@ class DecisionWindowTest {
     try (OpenWindow window = OpenWindow.ranked(file, SmallStudy.CATALOG)) {
       write(window, KeyEvent.VK_M, "remark", "Ask for a trial reel first.");
       window.goTo(6);
-      Screen.await("it is said", () -> words(window, "findings").contains("Ask for a trial reel"));
+      Screen.await("it is said", () -> window.words("findings").contains("Ask for a trial reel"));
       window.shortcut(KeyEvent.VK_2, KeyEvent.VK_SHIFT);
-      Screen.await("it stands", () -> words(window, "review").contains("Ask for a trial reel"));
+      Screen.await("it stands", () -> window.words("review").contains("Ask for a trial reel"));
       window.picture("remarked-light");
     }
   }

@@ -16,7 +16,6 @@ import javax.swing.text.BadLocationException;
 import javax.swing.text.Document;
 import javax.swing.text.JTextComponent;
 import org.jfree.chart.ChartPanel;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -69,17 +68,6 @@ class GalleryWindowTest {
   @BeforeEach
   void windowsCanOpen() {
     assumeFalse(GraphicsEnvironment.isHeadless());
-  }
-
-  @AfterEach
-  void undress() {
-    Screen.on(
-        () -> {
-          Language.ENGLISH.speak();
-          TextSize.NORMAL.take();
-          Appearance.LIGHT.apply();
-          return null;
-        });
   }
 
   @ParameterizedTest

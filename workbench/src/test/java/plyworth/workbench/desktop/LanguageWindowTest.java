@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.function.Function;
 import javax.swing.JTabbedPane;
 import javax.swing.JTable;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,15 +25,6 @@ class LanguageWindowTest {
   void writeStudy() {
     assumeFalse(GraphicsEnvironment.isHeadless());
     file = SmallStudy.file(folder, "mint", SmallStudy.few());
-  }
-
-  @AfterEach
-  void speakEnglishAgain() {
-    Screen.on(
-        () -> {
-          Language.ENGLISH.speak();
-          return null;
-        });
   }
 
   private static void choose(OpenWindow window, Language language) {

@@ -19,7 +19,6 @@ import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
-import javax.swing.text.BadLocationException;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -28,7 +27,6 @@ import plyworth.shared.material.SourceKind;
 import plyworth.shared.store.StudyFile;
 import plyworth.workbench.SmallStudy;
 import plyworth.workbench.desktop.part.Appearance;
-import plyworth.workbench.desktop.part.Page;
 import plyworth.workbench.desktop.word.Language;
 
 /** Materials and their figures, as their user finds, changes, takes out and reads them. */
@@ -79,17 +77,7 @@ class MaterialsWindowTest {
   }
 
   private static String page(OpenWindow window) {
-    return window
-        .text("material-page", Page.class, MaterialsWindowTest::plain)
-        .replaceAll("\\s+", " ");
-  }
-
-  private static String plain(Page page) {
-    try {
-      return page.getDocument().getText(0, page.getDocument().getLength());
-    } catch (BadLocationException e) {
-      throw new IllegalStateException(e);
-    }
+    return window.words("material-page");
   }
 
   private static String movement(OpenWindow window) {
@@ -435,12 +423,6 @@ class MaterialsWindowTest {
       find("aluminium-foil", "");
       window.picture("materials-chinese");
       assertThat(page(window)).contains("铝箔");
-    } finally {
-      Screen.on(
-          () -> {
-            Language.ENGLISH.speak();
-            return null;
-          });
     }
   }
 }

@@ -18,10 +18,13 @@ import javax.swing.JMenuItem;
 import javax.swing.JTable;
 import javax.swing.RepaintManager;
 import javax.swing.SwingUtilities;
+import javax.swing.text.BadLocationException;
 import javax.swing.text.JTextComponent;
 import org.jfree.chart.ChartPanel;
 import org.jfree.chart.title.TextTitle;
 import plyworth.workbench.desktop.part.Appearance;
+import plyworth.workbench.desktop.part.Page;
+import plyworth.workbench.desktop.part.TextSize;
 import plyworth.workbench.desktop.session.Remembered;
 import plyworth.workbench.desktop.word.Language;
 import plyworth.workbench.desktop.word.Words;
@@ -122,6 +125,19 @@ final class OpenWindow implements AutoCloseable {
     hand.key(KeyEvent.VK_ENTER);
     Screen.await(
         "the message is gone", () -> Screen.find("dialog-text", JTextComponent.class).isEmpty());
+  }
+
+  /** The words of a page, however its lines are broken. */
+  String words(String page) {
+    return text(page, Page.class, OpenWindow::plain).replaceAll("\\s+", " ");
+  }
+
+  private static String plain(Page page) {
+    try {
+      return page.getDocument().getText(0, page.getDocument().getLength());
+    } catch (BadLocationException e) {
+      throw new IllegalStateException(e);
+    }
   }
 
   ChartPanel chart() {
@@ -254,7 +270,9 @@ final class OpenWindow implements AutoCloseable {
     Screen.keep(name, hand.picture(Screen.on(() -> new Rectangle(frame.getBounds()))));
   }
 
-  /** Returns when the window has heard that it is closed. */
+  /**
+   * Puts everything on again as it was, and returns when the window has heard that it is closed.
+   */
   @Override
   public void close() {
     Screen.on(
@@ -263,6 +281,9 @@ final class OpenWindow implements AutoCloseable {
             window.dispose();
           }
           RepaintManager.setCurrentManager(before);
+          Language.ENGLISH.speak();
+          TextSize.NORMAL.take();
+          Appearance.LIGHT.apply();
           return null;
         });
     Screen.on(() -> null);

@@ -11,7 +11,6 @@ import javax.swing.JList;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.text.JTextComponent;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,11 +30,6 @@ class PluginJourneyTest {
   @BeforeEach
   void needsADisplay() {
     assumeFalse(GraphicsEnvironment.isHeadless());
-  }
-
-  @AfterEach
-  void undress() {
-    Screen.dress(Appearance.LIGHT);
   }
 
   @Test

@@ -22,7 +22,6 @@ import plyworth.shared.store.StudyFile;
 import plyworth.shared.study.PluginSettings;
 import plyworth.workbench.SmallStudy;
 import plyworth.workbench.desktop.part.Appearance;
-import plyworth.workbench.desktop.part.Page;
 import plyworth.workbench.desktop.plugin.PluginEntry;
 import plyworth.workbench.desktop.session.Remembered;
 import plyworth.workbench.desktop.word.Language;
@@ -164,7 +163,7 @@ class PluginsWindowTest {
   void everyCriterionIsExplainedWithItsFormula() {
     try (OpenWindow window = open()) {
       goToPlugin(window, "barrier");
-      assertThat(window.text("plugin-criteria", Page.class, Page::getText).replaceAll("\\s+", " "))
+      assertThat(window.words("plugin-criteria"))
           .contains("barrier/otr", "Polymer Journal 36 (2004) 386");
       window.dress(Appearance.DARK);
       window.picture("plugins-dark");
@@ -218,12 +217,6 @@ class PluginsWindowTest {
       goToPlugin(window, "cost");
       window.picture("plugins-chinese");
       assertThat(Screen.get("plugin-use", JCheckBox.class).getText()).contains("使用此插件");
-    } finally {
-      Screen.on(
-          () -> {
-            Language.ENGLISH.speak();
-            return null;
-          });
     }
   }
 }

@@ -105,12 +105,6 @@ class QuestionsWindowTest {
       Screen.press("button:questions.find");
       Screen.await("they are found", () -> head(window).startsWith("在“"));
       window.picture("questions-chinese");
-    } finally {
-      Screen.on(
-          () -> {
-            Language.ENGLISH.speak();
-            return null;
-          });
     }
   }
 

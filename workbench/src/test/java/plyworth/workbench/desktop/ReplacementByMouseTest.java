@@ -18,7 +18,6 @@ import javax.swing.JSlider;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
 import org.jfree.chart.entity.CategoryItemEntity;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,7 +25,6 @@ import plyworth.shared.material.Material;
 import plyworth.shared.store.StudyFile;
 import plyworth.shared.study.Study;
 import plyworth.workbench.SmallStudy;
-import plyworth.workbench.desktop.part.Appearance;
 import plyworth.workbench.desktop.part.Page;
 
 /** From the question whether foil can go to the saved decision, by the mouse alone, in the dark. */
@@ -41,11 +39,6 @@ class ReplacementByMouseTest {
   @BeforeEach
   void needsADisplay() {
     assumeFalse(GraphicsEnvironment.isHeadless());
-  }
-
-  @AfterEach
-  void undress() {
-    Screen.dress(Appearance.LIGHT);
   }
 
   @Test

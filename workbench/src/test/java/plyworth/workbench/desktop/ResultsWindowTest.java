@@ -88,12 +88,6 @@ class ResultsWindowTest {
       Screen.await("it is compared", () -> !Readings.cell("today", 0, 3).equals("…"));
       assertThat(Readings.cell("today", 0, 0)).isEqualTo("进入包装的水蒸气");
       window.picture("results-chinese");
-    } finally {
-      Screen.on(
-          () -> {
-            Language.ENGLISH.speak();
-            return null;
-          });
     }
   }
 

@@ -12,13 +12,10 @@ import java.util.Locale;
 import javax.swing.JComponent;
 import javax.swing.JTextArea;
 import javax.swing.UIManager;
-import javax.swing.text.BadLocationException;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import plyworth.workbench.SmallStudy;
-import plyworth.workbench.desktop.part.Page;
 import plyworth.workbench.desktop.session.Remembered;
 import plyworth.workbench.desktop.word.Language;
 
@@ -32,15 +29,6 @@ class ReviewJourneyTest {
   @BeforeEach
   void needsADisplay() {
     assumeFalse(GraphicsEnvironment.isHeadless());
-  }
-
-  @AfterEach
-  void speakEnglish() {
-    Screen.on(
-        () -> {
-          Language.ENGLISH.speak();
-          return null;
-        });
   }
 
   @Test
@@ -74,15 +62,7 @@ class ReviewJourneyTest {
   }
 
   private String page() {
-    return window.text("review", Page.class, ReviewJourneyTest::plain).replaceAll("\\s+", " ");
-  }
-
-  private static String plain(Page page) {
-    try {
-      return page.getDocument().getText(0, page.getDocument().getLength());
-    } catch (BadLocationException e) {
-      throw new IllegalStateException(e);
-    }
+    return window.words("review");
   }
 
   private void twoCriteriaAreTradedOff() {

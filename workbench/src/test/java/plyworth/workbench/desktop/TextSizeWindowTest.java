@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import javax.swing.JLabel;
 import javax.swing.JTabbedPane;
 import javax.swing.JTable;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,16 +26,6 @@ class TextSizeWindowTest {
   void writeStudy() {
     assumeFalse(GraphicsEnvironment.isHeadless());
     file = SmallStudy.file(folder, "mint", SmallStudy.few());
-  }
-
-  @AfterEach
-  void makeItNormalAgain() {
-    Screen.on(
-        () -> {
-          TextSize.NORMAL.take();
-          Appearance.LIGHT.apply();
-          return null;
-        });
   }
 
   private static int lineOfStatus(OpenWindow window) {
