@@ -1,7 +1,6 @@
 package plyworth.workbench.robustness;
 
 import java.util.Set;
-import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import plyworth.shared.scoring.Draw;
@@ -38,16 +37,9 @@ final class SteadyPlugins {
       Study study,
       ListedStructures listed,
       Predicate<BoundCriterion> wanted) {
-    AtomicBoolean asked = new AtomicBoolean();
-    Draw listening =
-        (input, range) -> {
-          if (range.known() && range.low() < range.high()) {
-            asked.set(true);
-          }
-          return Draw.TYPICAL.figure(input, range);
-        };
-    BoundPlugins bound = BoundPlugins.bind(catalog, study, listening);
+    HeardInputs heard = new HeardInputs();
+    BoundPlugins bound = BoundPlugins.bind(catalog, study, heard.through(Draw.TYPICAL));
     new ListScorer(listed, wanted).score(bound);
-    return !asked.get();
+    return heard.uncertain().isEmpty();
   }
 }

@@ -1,11 +1,9 @@
 package plyworth.workbench.robustness.turn;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import plyworth.shared.material.PropertyDefinition;
 import plyworth.shared.quantity.Range;
 import plyworth.shared.scoring.Draw;
@@ -14,6 +12,7 @@ import plyworth.shared.scoring.ScoringPlugin;
 import plyworth.workbench.host.LoadedPlugin;
 import plyworth.workbench.ranking.ValueModel;
 import plyworth.workbench.ranking.Weighed;
+import plyworth.workbench.robustness.HeardInputs;
 
 /** Everything that the scores of two structures may depend on, told by listening to the plugins. */
 public final class Inputs {
@@ -36,23 +35,15 @@ public final class Inputs {
    */
   public static List<Input> of(Duel duel, World world) {
     Inputs inputs = new Inputs(duel, world);
-    Map<String, Set<Range>> drawn = new TreeMap<>();
-    ValueModel model = duel.in(new World(world.study(), listening(drawn))).model();
+    HeardInputs heard = new HeardInputs();
+    ValueModel model = duel.in(new World(world.study(), heard.through(Draw.TYPICAL))).model();
+    Map<String, Set<Range>> drawn = heard.all();
     inputs.settings();
     inputs.found.forEach(setting -> drawn.remove(setting.name()));
     drawn.forEach(inputs::figure);
     inputs.order();
     inputs.weights(model);
     return List.copyOf(inputs.found);
-  }
-
-  private static Draw listening(Map<String, Set<Range>> drawn) {
-    return (input, range) -> {
-      synchronized (drawn) {
-        drawn.computeIfAbsent(input, name -> new LinkedHashSet<>()).add(range);
-      }
-      return range.typical();
-    };
   }
 
   private void settings() {
